@@ -1,0 +1,10 @@
+package wetside.cli;
+
+/** The command line. */
+public final class Wetside {
+    private Wetside() {}
+
+    public static void main(String[] args) {
+        System.out.println("wetside");
+    }
+}
