@@ -1,0 +1,82 @@
+# Sourced by ./wetside and ./check: finds a JDK and Maven, and installs them from Debian's packages when it may.
+# Speaks on standard error only, so that the output of a command stays clean.
+
+say() { echo "wetside: $*" >&2; }
+
+# Prints the feature release (17, 21, ...) of the given java command, nothing when it does not run.
+java_release() {
+    local home file version=
+    home=$(dirname "$(dirname "$(readlink -f "$1" 2>/dev/null || echo "$1")")")
+    file="$home/release"
+    # Reading the file takes a millisecond, starting a virtual machine to ask it takes fifty.
+    [ -r "$file" ] && version=$(sed -n 's/^JAVA_VERSION="\{0,1\}\([0-9._]*\).*/\1/p' "$file")
+    [ -n "$version" ] || version=$("$1" -version 2>&1 | sed -n 's/.*version "\([0-9._]*\).*/\1/p' | head -n 1)
+    version=${version#1.}
+    echo "${version%%[._]*}"
+}
+
+# Sets JAVA to a java command of release 17 or newer: JAVA_HOME's first, then the one on the PATH.
+find_java() {
+    local candidate release
+    JAVA=
+    for candidate in "${JAVA_HOME:+$JAVA_HOME/bin/java}" "$(command -v java)"; do
+        [ -n "$candidate" ] && [ -x "$candidate" ] || continue
+        release=$(java_release "$candidate")
+        case $release in '' | *[!0-9]*) continue ;; esac
+        [ "$release" -ge 17 ] && JAVA=$candidate && return 0
+    done
+    return 1
+}
+
+# A JDK, not only a runtime: the compiler stands beside the java that was found.
+find_jdk() {
+    find_java || return 1
+    [ -x "$(dirname "$(readlink -f "$JAVA" 2>/dev/null || echo "$JAVA")")/javac" ] || [ -x "$(dirname "$JAVA")/javac" ]
+}
+
+find_maven() { command -v mvn >/dev/null; }
+
+apt_install() {
+    say "installing $* from Debian's packages (a minute or two)"
+    apt-get -o DPkg::Lock::Timeout=600 -qq update >&2 &&
+        DEBIAN_FRONTEND=noninteractive apt-get -o DPkg::Lock::Timeout=600 -qq -y --no-install-recommends install "$@" >&2
+}
+
+# tell_how WHAT PACKAGE...: the exact command for this machine, when we may not run it ourselves.
+tell_how() {
+    local what=$1
+    shift
+    if command -v apt-get >/dev/null; then
+        say "$what is missing, and only root may install it. Type:"
+        echo "    sudo apt-get update && sudo apt-get install $*" >&2
+    else
+        say "$what is missing. Install it with this system's package manager, for example:"
+        echo "    Fedora:  sudo dnf install java-17-openjdk-devel maven" >&2
+        echo "    Alpine:  sudo apk add openjdk17 maven" >&2
+        echo "    macOS:   brew install openjdk@17 maven" >&2
+    fi
+    [ -z "${JAVA_HOME:-}" ] || say "JAVA_HOME is $JAVA_HOME; it goes before the PATH and has to be 17 or newer."
+    say "then run the same command again."
+}
+
+# need_tools: leaves with JAVA set and mvn on the PATH, or returns 1 after having said what to type.
+need_tools() {
+    local packages=() names=() what
+    find_jdk || { packages+=(openjdk-17-jdk-headless) names+=("a JDK (Java 17 or newer)"); }
+    find_maven || { packages+=(maven) names+=("Maven"); }
+    [ ${#packages[@]} -gt 0 ] || return 0
+    what=${names[0]}${names[1]:+ and ${names[1]}}
+    if [ "$(id -u)" = 0 ] && command -v apt-get >/dev/null; then
+        say "$what is missing."
+        if ! apt_install "${packages[@]}"; then
+            say "the packages could not be installed; what apt-get said stands above. By hand:"
+            echo "    apt-get update && apt-get install ${packages[*]}" >&2
+            return 1
+        fi
+        hash -r
+        find_jdk && find_maven && return 0
+        say "$what is still not found after the installation."
+    fi
+    tell_how "$what" "${packages[@]}"
+    return 1
+}
