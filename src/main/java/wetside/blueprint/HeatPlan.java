@@ -1,0 +1,116 @@
+package wetside.blueprint;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/** Heat nodes, what they hold and what joins them. Temperatures [K], heat flows [W]. */
+public final class HeatPlan {
+    /** The surroundings as a heat node: held at the surroundings' temperature. */
+    public static final int SURROUNDINGS = -1;
+
+    private final Slots slots;
+    private final List<Capacity> capacities = new ArrayList<>();
+    private final List<Conductance> conductances = new ArrayList<>();
+    private final List<Source> sources = new ArrayList<>();
+    private final List<NodeSlot> temperatures = new ArrayList<>();
+    private final List<Regulator> regulators = new ArrayList<>();
+
+    HeatPlan(Slots slots) {
+        this.slots = slots;
+    }
+
+    /** {@code node} holds {@code capacity} [J/K] more. */
+    public record Capacity(int node, double capacity) {}
+
+    /** Heat passes between two nodes, or a node and {@link #SURROUNDINGS}, at {@code conductance} [W/K]. */
+    public record Conductance(int from, int to, double conductance) {}
+
+    /** The power in slot {@code power} [W] warms {@code node}. */
+    public record Source(int node, int power) {}
+
+    /** Temperature of {@code node} is wanted in {@code slot} [K]. */
+    public record NodeSlot(int node, int slot) {}
+
+    /**
+     * A proportional-integral regulator with a time-proportioned output. It knows the temperature only through the
+     * resistance it sees, so an open, shorted, swapped or drifting sensor acts by itself.
+     *
+     * @param sensor    the sensor it hears, through the wiring
+     * @param law       temperature for a resistance seen, NaN when out of range (then the output is off)
+     * @param seen      slot with the resistance seen between its terminals [Ω]
+     * @param shown     slot that receives the temperature it believes [K], NaN when out of range
+     * @param set       slot, set point [K]
+     * @param gain      share of full output per kelvin
+     * @param reset     integral time [s]
+     * @param integral  slot, integral part of the output
+     * @param powered   slot, above 0.5 while it has supply
+     * @param duty      slot that receives the output 0..1
+     * @param window    length of one pulse window [s], for lamps and pulses
+     */
+    public record Regulator(
+            String name,
+            SensorLaw law,
+            int seen,
+            int shown,
+            int set,
+            double gain,
+            double reset,
+            int integral,
+            int powered,
+            int duty,
+            double window) {}
+
+    /** Temperature [K] for a resistance seen [Ω]; NaN when the instrument would call it a sensor fault. */
+    @FunctionalInterface
+    public interface SensorLaw {
+        double temperature(double ohms);
+    }
+
+    public void capacity(int node, double capacity) {
+        capacities.add(new Capacity(node, capacity));
+    }
+
+    public void conductance(int from, int to, double conductance) {
+        conductances.add(new Conductance(from, to, conductance));
+    }
+
+    public void source(int node, int powerSlot) {
+        sources.add(new Source(node, powerSlot));
+    }
+
+    /** Slot that receives the temperature of a node [K]. */
+    public int temperature(int node) {
+        for (NodeSlot known : temperatures) {
+            if (known.node() == node) {
+                return known.slot();
+            }
+        }
+        NodeSlot fresh = new NodeSlot(node, slots.smooth("heat " + node + ".temperature", 0));
+        temperatures.add(fresh);
+        return fresh.slot();
+    }
+
+    public void regulator(Regulator regulator) {
+        regulators.add(regulator);
+    }
+
+    public List<Capacity> capacities() {
+        return capacities;
+    }
+
+    public List<Conductance> conductances() {
+        return conductances;
+    }
+
+    public List<Source> sources() {
+        return sources;
+    }
+
+    public List<NodeSlot> temperatures() {
+        return temperatures;
+    }
+
+    public List<Regulator> regulators() {
+        return regulators;
+    }
+}

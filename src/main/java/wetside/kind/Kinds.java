@@ -1,0 +1,42 @@
+package wetside.kind;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import wetside.blueprint.Blueprint;
+import wetside.machine.Component;
+import wetside.machine.Declaration;
+import wetside.machine.Machine;
+
+/** The register of kinds: the one list a new kind is added to. */
+public final class Kinds {
+    private static final List<Kind> ALL = List.of(new CheckValve());
+
+    private static final Map<String, Kind> BY_NAME = new LinkedHashMap<>();
+
+    static {
+        ALL.forEach(k -> BY_NAME.put(k.declaration().name(), k));
+    }
+
+    private Kinds() {}
+
+    public static List<Kind> all() {
+        return ALL;
+    }
+
+    /** Declarations for the reader of machine files. */
+    public static List<Declaration> declarations() {
+        return ALL.stream().map(Kind::declaration).toList();
+    }
+
+    public static Kind of(Component c) {
+        return BY_NAME.get(c.kind().name());
+    }
+
+    /** All parts of a machine, written down by their kinds. */
+    public static Blueprint blueprint(Machine machine) {
+        Blueprint b = new Blueprint(machine);
+        machine.components().forEach(c -> of(c).build(c, b));
+        return b;
+    }
+}

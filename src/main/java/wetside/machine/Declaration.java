@@ -1,0 +1,51 @@
+package wetside.machine;
+
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * What a kind declares of itself: its name, ports, parameters and the roles its components may play in procedures. Two
+ * declarations are the same when they are the same object; a kind holds exactly one.
+ */
+public final class Declaration {
+    private final String name;
+    private final List<Port> ports;
+    private final List<Parameter> parameters;
+
+    public Declaration(String name, List<Port> ports, List<Parameter> parameters) {
+        this.name = name;
+        this.ports = List.copyOf(ports);
+        this.parameters = List.copyOf(parameters);
+    }
+
+    /** The kind's name as written in machine files, e.g. {@code check valve}. */
+    public String name() {
+        return name;
+    }
+
+    public List<Port> ports() {
+        return ports;
+    }
+
+    public List<Parameter> parameters() {
+        return parameters;
+    }
+
+    public Optional<Port> port(String portName) {
+        return ports.stream().filter(p -> p.name().equals(portName)).findFirst();
+    }
+
+    public Optional<Parameter> parameter(String parameterName) {
+        return parameters.stream().filter(p -> p.name().equals(parameterName)).findFirst();
+    }
+
+    /** Position of a parameter in this declaration; parameters are compared by identity. */
+    public int indexOf(Parameter parameter) {
+        for (int i = 0; i < parameters.size(); i++) {
+            if (parameters.get(i) == parameter) {
+                return i;
+            }
+        }
+        throw new IllegalStateException("kind '" + name + "' has no parameter '" + parameter.name() + "'");
+    }
+}
