@@ -132,8 +132,7 @@ public final class Blueprint {
     /** True when a fluid port is joined to something; an open port is plugged. */
     public boolean isJoined(Component c, String port) {
         Machine.End end = new Machine.End(c.id(), port);
-        return machine.joins().lines().stream()
-                .anyMatch(l -> l.from().equals(end) || l.to().equals(end));
+        return machine.joins().lines().stream().anyMatch(l -> l.from().equals(end) || l.to().equals(end));
     }
 
     private Machine.End end(Component c, String port, Medium medium) {

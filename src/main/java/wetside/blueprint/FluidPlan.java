@@ -180,8 +180,7 @@ public final class FluidPlan {
     }
 
     public Branch branch(String name, int from, int to, Law law, int opening, int stall, double rise) {
-        Branch branch =
-                new Branch(name, from, to, law, opening, slots.smooth(name + ".flow", 0), stall, rise);
+        Branch branch = new Branch(name, from, to, law, opening, slots.smooth(name + ".flow", 0), stall, rise);
         branches.add(branch);
         return branch;
     }

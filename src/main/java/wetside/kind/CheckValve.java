@@ -25,7 +25,13 @@ public final class CheckValve implements Kind {
             Spread.relative(0.3),
             "pressure difference at which it begins to open");
     static final Parameter BORE = Parameter.usual(
-            "bore", Dimension.LENGTH, 3e-3, 0.5e-3, 15e-3, Spread.relative(0.1), "of the open seat, as a sharp orifice");
+            "bore",
+            Dimension.LENGTH,
+            3e-3,
+            0.5e-3,
+            15e-3,
+            Spread.relative(0.1),
+            "of the open seat, as a sharp orifice");
     static final Parameter LEAK = Parameter.condition(
             "leak", Dimension.LENGTH, 0, 0, 3e-3, Spread.EXACT, "bore of an orifice that would leak as much when shut");
 
@@ -53,8 +59,13 @@ public final class CheckValve implements Kind {
         int in = b.node(c, "in");
         int out = b.node(c, "out");
         FluidPlan.Passage seat = Blueprint.jet(c.get(BORE), Terms.SHARP, Terms.Liquid.COLD);
-        b.fluid().branch(
-                c.id(), in, out, new FluidPlan.OneWay(c.get(CRACK), 0.2e5, seat.a(), seat.b(), 0), FluidPlan.ALWAYS);
+        b.fluid()
+                .branch(
+                        c.id(),
+                        in,
+                        out,
+                        new FluidPlan.OneWay(c.get(CRACK), 0.2e5, seat.a(), seat.b(), 0),
+                        FluidPlan.ALWAYS);
         Leaks.between(c.id() + " seat", in, out, c.get(LEAK), b);
     }
 }

@@ -16,7 +16,14 @@ import wetside.units.Dimension;
  * @param meaning   one line for the reference
  */
 public record Parameter(
-        String name, Dimension dimension, double usual, double min, double max, Spread spread, Use use, String meaning) {
+        String name,
+        Dimension dimension,
+        double usual,
+        double min,
+        double max,
+        Spread spread,
+        Use use,
+        String meaning) {
     /** Where a value comes from. */
     public enum Use {
         /** Fixed by the part as built. */
