@@ -1,0 +1,41 @@
+/**
+ * Wetside, the service bench for espresso machines: from one machine file to the cause of a fault.
+ *
+ * <p>The tour, in the order in which a file becomes an answer:
+ *
+ * <pre>
+ *  machine file ──machine──▶ Machine ──kind──▶ Blueprint ──plant──▶ Plant ──run──▶ readings over time
+ *  procedure files ──procedure──▶ what to read, in which state of the machine        │
+ *  case (what somebody saw or measured) ──diagnosis──▶ causes, why, what to check next ◀┘
+ * </pre>
+ *
+ * <ul>
+ *   <li>{@code units}: "9 bar" and "750 ml" at the edges. Inside there are only SI doubles: Pa, m³/s, kg, K, J, V, A, Ω.
+ *   <li>{@code physics}: laws as pure functions of doubles, each with its source and the test that checks it.
+ *   <li>{@code machine}: what a machine is, that is components, lines, wires, contacts, panels, revisions and
+ *       installation, and the one reader of our files with its messages.
+ *   <li>{@code blueprint}: nodes, branches, lumps, resistors, switches, instruments: the neutral words in which a
+ *       component says what it does.
+ *   <li>{@code kind}: one file for each kind of component: its ports and parameters, its physics written into a
+ *       blueprint, and its faults as changed parameters.
+ *   <li>{@code plant}: a blueprint compiled to flat arrays and solved: water, heat, steam, current, controls.
+ *   <li>{@code run}: time. Scenarios, events, draws of tolerances, traces of every instrument.
+ *   <li>{@code procedure}: how to look: what to bring the machine into, what to read, who may do it.
+ *   <li>{@code diagnosis}: from observations to ranked causes, their evidence, and the cheapest next step.
+ *   <li>{@code drawing}: charts and maps as SVG.
+ *   <li>{@code cli}: the command line, the only place that prints.
+ * </ul>
+ *
+ * <p>A package uses only those before it, as {@code ArchitectureTest} states rule by rule.
+ *
+ * <p>Two ideas carry the rest. <b>A fault is a changed parameter, never a case in the code</b>: a fault applied to a
+ * machine gives another machine, and the plant never learns the word. Whatever a fault looks like comes out of the
+ * parts and how they are joined. <b>The diagnosis believes only the twin</b>: every likelihood is computed from
+ * simulated readings, with part tolerances drawn afresh, so a new machine file brings its own fault signatures.
+ *
+ * <p>Signs: a flow is positive from a branch's first port to its second, heat is positive into what is named, pressures
+ * are absolute unless the name says gauge.
+ *
+ * <p>Where to start: read a file in {@code machines/}, then one small kind beside it, then {@code wetside.cli}.
+ */
+package wetside;

@@ -1,0 +1,53 @@
+package wetside.architecture;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+
+/** The packages of Wetside, each with the packages it may use and the reason why no others. */
+enum Room {
+    UNITS("quantities are for the edges and know nothing of what is measured", ""),
+    PHYSICS("a law of nature holds, and is checked, without any machine", "units"),
+    BLUEPRINT("the vocabulary of nodes, branches and lumps serves every kind, so it knows none", "units physics"),
+    MACHINE("what a machine file says can be read, checked and drawn without any physics", "units"),
+    KIND(
+            "a kind speaks the blueprint's words; how those are solved must stay free to change",
+            "units physics blueprint machine"),
+    PLANT(
+            "the plant must run what it has never heard of: any scenario, any cause",
+            "units physics blueprint machine kind"),
+    RUN(
+            "a run is the same whoever asked for it: a person, a procedure, the diagnosis",
+            "units physics blueprint machine kind plant"),
+    PROCEDURE("a procedure says how to look, never what to conclude", "units physics blueprint machine kind plant run"),
+    DIAGNOSIS(
+            "inference stands on what the twin shows, and leaves showing itself to others",
+            "units physics blueprint machine kind plant run procedure"),
+    DRAWING("a picture shows a machine and a run and computes nothing of its own", "units machine kind run"),
+    CLI(
+            "the command line is one of several doors, so nothing behind it may know it",
+            "units physics blueprint machine kind plant run procedure diagnosis drawing");
+
+    final String reason;
+    private final List<String> mayUse;
+
+    Room(String reason, String mayUse) {
+        this.reason = reason;
+        this.mayUse = Arrays.asList(mayUse.split(" "));
+    }
+
+    String folder() {
+        return name().toLowerCase(Locale.ROOT);
+    }
+
+    String packages() {
+        return "wetside." + folder() + "..";
+    }
+
+    String[] forbidden() {
+        return Arrays.stream(values())
+                .filter(room -> room != this && !mayUse.contains(room.folder()))
+                .map(Room::packages)
+                .toArray(String[]::new);
+    }
+}
