@@ -37,9 +37,16 @@ find_jdk() {
 find_maven() { command -v mvn >/dev/null; }
 
 apt_install() {
-    say "installing $* from Debian's packages (a minute or two)"
-    apt-get -o DPkg::Lock::Timeout=600 -qq update >&2 &&
-        DEBIAN_FRONTEND=noninteractive apt-get -o DPkg::Lock::Timeout=600 -qq -y --no-install-recommends install "$@" >&2
+    local log status
+    say "installing $* from Debian's packages (a minute or two) ..."
+    log=$(mktemp)
+    { apt-get -o DPkg::Lock::Timeout=600 -qq update &&
+        DEBIAN_FRONTEND=noninteractive apt-get -o DPkg::Lock::Timeout=600 -qq -y --no-install-recommends install "$@"; } \
+        </dev/null >"$log" 2>&1
+    status=$?
+    [ $status = 0 ] || tail -n 20 "$log" >&2
+    rm -f "$log"
+    return $status
 }
 
 # tell_how WHAT PACKAGE...: the exact command for this machine, when we may not run it ourselves.
@@ -69,7 +76,7 @@ need_tools() {
     if [ "$(id -u)" = 0 ] && command -v apt-get >/dev/null; then
         say "$what is missing."
         if ! apt_install "${packages[@]}"; then
-            say "the packages could not be installed; what apt-get said stands above. By hand:"
+            say "the packages could not be installed; the last it said stands above. By hand:"
             echo "    apt-get update && apt-get install ${packages[*]}" >&2
             return 1
         fi

@@ -32,6 +32,7 @@ class LauncherTest {
             "head",
             "ln",
             "mkdir",
+            "mktemp",
             "mv",
             "readlink",
             "rm",
