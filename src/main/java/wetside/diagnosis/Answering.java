@@ -1,0 +1,48 @@
+package wetside.diagnosis;
+
+import java.util.List;
+
+/** How a question is answered. */
+public sealed interface Answering {
+
+    /**
+     * A number read from an instrument.
+     *
+     * @param unit the unit the draws and the readings share, for printing
+     * @param sd standard deviation of the instrument [unit]
+     * @param relative further standard deviation as a share of the reading
+     * @param discrepancy how far the twin itself may be off, as a share of the reading (3 to 5 % unless measured)
+     */
+    record Number(String unit, double sd, double relative, double discrepancy) implements Answering {
+        public Number {
+            if (!(sd >= 0) || !(relative >= 0) || !(discrepancy >= 0) || sd + relative + discrepancy == 0) {
+                throw new IllegalArgumentException("a reading needs an error: " + sd + ", " + relative);
+            }
+        }
+
+        /** Variance of a reading around the twin's value, at a reading of this size. */
+        public double variance(double reading) {
+            return sd * sd + (relative * relative + discrepancy * discrepancy) * reading * reading;
+        }
+    }
+
+    /**
+     * One of some named options.
+     *
+     * @param options at least two; a draw stores the index
+     * @param errorRate probability that the reporter names another option than the true one
+     */
+    record Choice(List<String> options, double errorRate) implements Answering {
+        public Choice {
+            options = List.copyOf(options);
+            if (options.size() < 2 || !(errorRate >= 0 && errorRate < 1)) {
+                throw new IllegalArgumentException("a choice needs two options and an error rate: " + options);
+            }
+        }
+
+        /** Probability that {@code answer} is given when {@code truth} holds. */
+        public double chance(int answer, int truth) {
+            return answer == truth ? 1 - errorRate : errorRate / (options.size() - 1);
+        }
+    }
+}

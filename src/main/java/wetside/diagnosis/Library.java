@@ -1,0 +1,74 @@
+package wetside.diagnosis;
+
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * All that is known of a machine before anybody asks: its causes, the questions it can be asked, and the signatures
+ * (rows in the order of the causes, columns in the order of the questions).
+ */
+public final class Library {
+    private final List<Cause> causes;
+    private final List<Question> questions;
+    private final Signatures signatures;
+    private final Map<String, Integer> causeIndex;
+    private final Map<String, Integer> questionIndex;
+
+    public Library(List<Cause> causes, List<Question> questions, Signatures signatures) {
+        this.causes = List.copyOf(causes);
+        this.questions = List.copyOf(questions);
+        this.signatures = signatures;
+        if (signatures.causes() != causes.size() || signatures.questions() != questions.size()) {
+            throw new IllegalArgumentException("signatures of " + signatures.causes() + " causes and "
+                    + signatures.questions() + " questions for " + causes.size() + " and " + questions.size());
+        }
+        causeIndex = index(this.causes.stream().map(Cause::id).toList());
+        questionIndex = index(this.questions.stream().map(Question::id).toList());
+    }
+
+    private static Map<String, Integer> index(List<String> ids) {
+        Map<String, Integer> index = new HashMap<>();
+        for (String id : ids) {
+            if (index.put(id, index.size()) != null) {
+                throw new IllegalArgumentException("twice in the library: " + id);
+            }
+        }
+        return index;
+    }
+
+    /** The same with other (usually more) draws. */
+    public Library with(Signatures sharper) {
+        return new Library(causes, questions, sharper);
+    }
+
+    public List<Cause> causes() {
+        return causes;
+    }
+
+    public List<Question> questions() {
+        return questions;
+    }
+
+    public Signatures signatures() {
+        return signatures;
+    }
+
+    /** Position of a cause; throws when there is no such cause. */
+    public int cause(String id) {
+        return known(causeIndex, id, "cause");
+    }
+
+    /** Position of a question; throws when there is no such question. */
+    public int question(String id) {
+        return known(questionIndex, id, "question");
+    }
+
+    private static int known(Map<String, Integer> index, String id, String what) {
+        Integer position = index.get(id);
+        if (position == null) {
+            throw new IllegalArgumentException("no " + what + " \"" + id + "\" in the library");
+        }
+        return position;
+    }
+}
