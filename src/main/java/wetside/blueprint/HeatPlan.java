@@ -14,6 +14,7 @@ public final class HeatPlan {
     private final List<Source> sources = new ArrayList<>();
     private final List<NodeSlot> temperatures = new ArrayList<>();
     private final List<Regulator> regulators = new ArrayList<>();
+    private final List<Sensor> sensors = new ArrayList<>();
 
     HeatPlan(Slots slots) {
         this.slots = slots;
@@ -35,7 +36,6 @@ public final class HeatPlan {
      * A proportional-integral regulator with a time-proportioned output. It knows the temperature only through the
      * resistance it sees, so an open, shorted, swapped or drifting sensor acts by itself.
      *
-     * @param sensor    the sensor it hears, through the wiring
      * @param law       temperature for a resistance seen, NaN when out of range (then the output is off)
      * @param seen      slot with the resistance seen between its terminals [Ω]
      * @param shown     slot that receives the temperature it believes [K], NaN when out of range
@@ -59,6 +59,20 @@ public final class HeatPlan {
             int powered,
             int duty,
             double window) {}
+
+    /**
+     * A resistance thermometer at a heat node: the plant keeps {@code ohms} at {@code law} of the node's temperature and
+     * lets regulators look ahead through it.
+     *
+     * @param ohms slot [Ω], the value of a {@link CurrentPlan.Varying}
+     */
+    public record Sensor(int node, int ohms, ResistanceLaw law) {}
+
+    /** Resistance [Ω] at a temperature [K]. */
+    @FunctionalInterface
+    public interface ResistanceLaw {
+        double ohms(double temperature);
+    }
 
     /** Temperature [K] for a resistance seen [Ω]; NaN when the instrument would call it a sensor fault. */
     @FunctionalInterface
@@ -88,6 +102,14 @@ public final class HeatPlan {
         NodeSlot fresh = new NodeSlot(node, slots.smooth("heat " + node + ".temperature", 0));
         temperatures.add(fresh);
         return fresh.slot();
+    }
+
+    public void sensor(Sensor sensor) {
+        sensors.add(sensor);
+    }
+
+    public List<Sensor> sensors() {
+        return sensors;
     }
 
     public void regulator(Regulator regulator) {
