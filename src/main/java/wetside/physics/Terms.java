@@ -35,7 +35,7 @@ public final class Terms {
      * @param bore   inner diameter D [m]
      * @param length L [m]
      * @return a [Pa s/kg]
-     * Validity: laminar flow. Source: Hagen-Poiseuille, any handbook. Checked: published.HydraulicsTermsTest
+     * Validity: laminar flow. Source: Hagen-Poiseuille, any handbook. Checked: TermsTest
      */
     public static double pipeLaminar(double bore, double length, Liquid w) {
         return 128 * w.mu() * length / (Math.PI * Math.pow(bore, 4) * w.rho());
@@ -49,7 +49,7 @@ public final class Terms {
      * @param sumK loss coefficients of bends and ends; f is taken as 0.03 (Re about 5000, smooth tube)
      * @return b [Pa s²/kg²]
      * Validity: coarse near transition, where these pipes cost little. Source: Darcy-Weisbach, any handbook. Checked:
-     * published.HydraulicsTermsTest
+     * TermsTest
      */
     public static double pipeTurbulent(double bore, double length, double sumK, Liquid w) {
         double area = Math.PI * bore * bore / 4;
@@ -65,7 +65,7 @@ public final class Terms {
      * @param cd   discharge coefficient
      * @return b [Pa s²/kg²]
      * Validity: free or submerged liquid jets without cavitation. Source: Bernoulli with Cd, any handbook. Checked:
-     * published.HydraulicsTermsTest
+     * TermsTest
      */
     public static double jet(double bore, double cd, Liquid w) {
         double cda = cd * Math.PI * bore * bore / 4;
@@ -77,9 +77,28 @@ public final class Terms {
      *
      * <pre>a = √(b · 500 Pa)</pre>
      *
-     * Validity: changes flow by less than 1 % above 0.2 bar. Source: regularisation, own. Checked: plant tests
+     * Validity: changes flow by less than 1 % above 0.2 bar. Source: regularisation, own. Checked: TermsTest
      */
     public static double jetLaminar(double b) {
         return Math.sqrt(b * LAMINAR_BELOW);
+    }
+
+    /**
+     * Flow that a pressure difference drives through such a branch, and its slope.
+     *
+     * <pre>q = 2 Δp/(a + s),  dq/dΔp = 1/s,   s = √(a² + 4 b |Δp|)</pre>
+     *
+     * This form of the root loses no digits at small flow.
+     *
+     * @param a    laminar term [Pa s/kg], above 0
+     * @param b    turbulent term [Pa s²/kg²], not negative
+     * @param drop Δp [Pa], signed
+     * @param into receives q [kg/s] (sign of Δp) and dq/dΔp [kg/(s Pa)] (above 0)
+     * Validity: wherever a and b hold. Source: root of the quadratic. Checked: TermsTest
+     */
+    public static void flow(double a, double b, double drop, double[] into) {
+        double s = Math.sqrt(a * a + 4 * b * Math.abs(drop));
+        into[0] = 2 * drop / (a + s);
+        into[1] = 1 / s;
     }
 }

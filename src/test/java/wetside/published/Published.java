@@ -83,7 +83,13 @@ public final class Published implements BeforeEachCallback, AfterEachCallback, A
         if (!(computed <= limit)) {
             throw new AssertionError(quantity + " (" + source + "): " + computed + " is above " + limit);
         }
-        record(new Row(quantity, source, "≤ " + digits(limit, 3), digits(computed, 2), "", reason));
+        record(new Row(
+                quantity,
+                source,
+                "≤ " + digits(limit, 3),
+                computed < 1e-9 ? "< 1e-9" : digits(computed, 2),
+                "",
+                reason));
     }
 
     /** Asserts a published answer that is not a number: a ranking, a regime, a verdict. */
