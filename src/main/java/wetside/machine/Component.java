@@ -77,6 +77,12 @@ public final class Component {
         return new Component(id, kind, changed, spreads, place);
     }
 
+    public Component withSpread(int index, Spread spread) {
+        Spread[] changed = spreads.clone();
+        changed[index] = spread;
+        return new Component(id, kind, values, changed, place);
+    }
+
     public double[] values() {
         return values.clone();
     }

@@ -2,20 +2,23 @@ package wetside.machine;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 
 /**
- * What a kind declares of itself: its name, ports, parameters and the roles its components may play in procedures. Two
+ * What a kind declares of itself: its name, ports, parameters and the traits the checks of a machine look at. Two
  * declarations are the same when they are the same object; a kind holds exactly one.
  */
 public final class Declaration {
     private final String name;
     private final List<Port> ports;
     private final List<Parameter> parameters;
+    private final Set<Trait> traits;
 
-    public Declaration(String name, List<Port> ports, List<Parameter> parameters) {
+    public Declaration(String name, List<Port> ports, List<Parameter> parameters, Trait... traits) {
         this.name = name;
         this.ports = List.copyOf(ports);
         this.parameters = List.copyOf(parameters);
+        this.traits = Set.of(traits);
     }
 
     /** The kind's name as written in machine files, e.g. {@code check valve}. */
@@ -29,6 +32,10 @@ public final class Declaration {
 
     public List<Parameter> parameters() {
         return parameters;
+    }
+
+    public boolean is(Trait trait) {
+        return traits.contains(trait);
     }
 
     public Optional<Port> port(String portName) {

@@ -105,27 +105,8 @@ public record Quantity(double si, Dimension dimension) {
     private static String nearest(String unit, Dimension expected) {
         return expected.units().stream()
                 .map(Unit::symbol)
-                .filter(s -> distance(s.toLowerCase(), unit.toLowerCase()) <= Math.max(1, s.length() / 2))
-                .min(Comparator.comparingInt(s -> distance(s.toLowerCase(), unit.toLowerCase())))
+                .filter(s -> Nearest.distance(s.toLowerCase(), unit.toLowerCase()) <= Math.max(1, s.length() / 2))
+                .min(Comparator.comparingInt(s -> Nearest.distance(s.toLowerCase(), unit.toLowerCase())))
                 .orElse(null);
-    }
-
-    /** Edits (insert, delete, replace, swap of neighbours) from a to b. */
-    private static int distance(String a, String b) {
-        int[][] d = new int[a.length() + 1][b.length() + 1];
-        for (int i = 0; i <= a.length(); i++) {
-            for (int j = 0; j <= b.length(); j++) {
-                if (i == 0 || j == 0) {
-                    d[i][j] = i + j;
-                    continue;
-                }
-                int same = a.charAt(i - 1) == b.charAt(j - 1) ? 0 : 1;
-                d[i][j] = Math.min(d[i - 1][j - 1] + same, 1 + Math.min(d[i - 1][j], d[i][j - 1]));
-                if (i > 1 && j > 1 && a.charAt(i - 1) == b.charAt(j - 2) && a.charAt(i - 2) == b.charAt(j - 1)) {
-                    d[i][j] = Math.min(d[i][j], d[i - 2][j - 2] + 1);
-                }
-            }
-        }
-        return d[a.length()][b.length()];
     }
 }

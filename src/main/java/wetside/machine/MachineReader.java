@@ -1,0 +1,133 @@
+package wetside.machine;
+
+import java.nio.file.Path;
+import java.time.YearMonth;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import wetside.machine.MachineFile.Case;
+import wetside.machine.MachineFile.Revision;
+import wetside.units.Dimension;
+
+/** Reads the sections of a machine file and puts a machine of each revision together. */
+final class MachineReader {
+    private final Node root;
+    private final String source;
+    private final Map<String, Declaration> kinds = new LinkedHashMap<>();
+
+    MachineReader(Node root, String source, Collection<Declaration> declarations) {
+        this.root = root;
+        this.source = source;
+        declarations.forEach(d -> kinds.put(d.name(), d));
+    }
+
+    MachineFile machineFile() {
+        if (!root.isMap()) {
+            root.problem("this is no machine file: it should consist of lines \"name: value\" and begin with \""
+                    + MachineFile.HEADER + ": " + MachineFile.VERSION + "\"");
+            root.check();
+        }
+        root.header(MachineFile.HEADER, MachineFile.VERSION);
+        root.only(
+                MachineFile.HEADER,
+                "title",
+                "about",
+                "case",
+                "panels",
+                "revisions",
+                "components",
+                "lines",
+                "wires",
+                "contacts",
+                "linkages");
+        String title = root.text("title");
+        Optional<Case> size = root.find("case").map(MachineReader::size);
+        List<Machine.Panel> panels = panels();
+        List<Revision> revisions = revisions();
+        List<String> names = revisions.stream().map(Revision::name).toList();
+        PartReader parts =
+                new PartReader(root.need("components").entries(), kinds, new PartReader.Surrounds(size, panels, names));
+        List<JoinReader.Link> links = new JoinReader(root, parts, names).links();
+        Map<String, Machine> machines = new LinkedHashMap<>();
+        for (String revision : names) {
+            Machine.Identity identity = new Machine.Identity(id(), title, revision, panels);
+            machines.put(revision, machine(identity, parts, links));
+        }
+        root.check();
+        return new MachineFile(source, size, revisions, machines);
+    }
+
+    private String id() {
+        String name = Path.of(root.file()).getFileName().toString();
+        return name.replaceFirst("\\.ya?ml$", "");
+    }
+
+    /** A join is there in the revisions it names, and only where both its ends are. */
+    private Machine machine(Machine.Identity identity, PartReader parts, List<JoinReader.Link> links) {
+        List<Component> components = parts.components(identity.revision());
+        List<JoinReader.Link> present = links.stream()
+                .filter(l -> l.isIn(identity.revision()))
+                .filter(l -> parts.isIn(l.from().component(), identity.revision()))
+                .filter(l -> parts.isIn(l.to().component(), identity.revision()))
+                .toList();
+        new MachineChecks(identity.revision(), components, present, parts::node).all();
+        return new Machine(identity, components, JoinReader.joins(present));
+    }
+
+    private static Case size(Node node) {
+        node.only("width", "depth", "height");
+        return new Case(side(node, "width"), side(node, "depth"), side(node, "height"));
+    }
+
+    private static double side(Node node, String name) {
+        double metres = node.quantity(name, Dimension.LENGTH);
+        if (metres <= 0 || metres > 5) {
+            node.need(name).problem("a case measures more than 0 and at most 5 m");
+        }
+        return metres;
+    }
+
+    private List<Machine.Panel> panels() {
+        List<Machine.Panel> panels = new ArrayList<>();
+        root.entries("panels").forEach((id, node) -> {
+            node.only("name", "minutes", "caution");
+            double minutes = node.quantity("minutes", Dimension.NUMBER);
+            if (minutes < 0 || minutes > 600) {
+                node.need("minutes").problem("a panel takes between 0 and 600 minutes off and on again");
+            }
+            panels.add(
+                    new Machine.Panel(id, node.text("name", id.replace('-', ' ')), minutes, node.text("caution", "")));
+        });
+        return panels;
+    }
+
+    private List<Revision> revisions() {
+        List<Revision> revisions = new ArrayList<>();
+        for (Node node : root.items("revisions")) {
+            node.only("name", "from");
+            String name = node.text("name");
+            Optional<YearMonth> from = node.need("from").month();
+            if (revisions.stream().anyMatch(r -> r.name().equals(name))) {
+                node.need("name").problem("revision \"" + name + "\" is there twice");
+            } else {
+                from.ifPresent(month -> inOrder(node.need("from"), month, revisions));
+                revisions.add(new Revision(name, from.orElse(YearMonth.of(1900, 1))));
+            }
+        }
+        return revisions.isEmpty() ? List.of(new Revision("first", YearMonth.of(1900, 1))) : revisions;
+    }
+
+    private static void inOrder(Node node, YearMonth from, List<Revision> before) {
+        if (from.isBefore(YearMonth.of(1950, 1)) || from.isAfter(YearMonth.of(2100, 1))) {
+            node.problem("revision from " + from + ": that is no date an espresso machine was built");
+        } else if (!before.isEmpty()
+                && !from.isAfter(before.get(before.size() - 1).from())) {
+            Revision last = before.get(before.size() - 1);
+            node.problem("revisions stand oldest first, but " + from + " is not after " + last.from() + " of revision "
+                    + last.name());
+        }
+    }
+}

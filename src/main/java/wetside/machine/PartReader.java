@@ -1,0 +1,225 @@
+package wetside.machine;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import wetside.units.Dimension;
+import wetside.units.Display;
+
+/** Reads the components of a machine file, each as it is in a revision. */
+final class PartReader {
+    static final String ONLY_IN = "only in revisions";
+
+    private static final String IN_REVISION = "in revision ";
+    private static final List<String> CHANGEABLE = List.of("set", "part", "mark", "at", "behind");
+    private static final List<String> KNOWN =
+            List.of("kind", "name", "roles", "at", "behind", "mark", "part", "set", ONLY_IN);
+
+    private final Map<String, Node> nodes;
+    private final Map<String, Declaration> kindOf = new LinkedHashMap<>();
+    private final Map<String, List<String>> presence = new LinkedHashMap<>();
+    private final Surrounds around;
+
+    /** What parts refer to. */
+    record Surrounds(Optional<MachineFile.Case> size, List<Machine.Panel> panels, List<String> revisions) {}
+
+    PartReader(Map<String, Node> nodes, Map<String, Declaration> kinds, Surrounds around) {
+        this.nodes = nodes;
+        this.around = around;
+        nodes.forEach((id, node) -> {
+            if (!id.matches("[a-z0-9][a-z0-9-]*")) {
+                node.unknown("\"" + id + "\": a component is named with small letters, digits and hyphens", "");
+            }
+            node.only(KNOWN, key -> key.startsWith(IN_REVISION));
+            presence.put(id, revisions(node, around.revisions()));
+            kind(node, kinds).ifPresent(kind -> kindOf.put(id, kind));
+            overrides(node);
+        });
+    }
+
+    private static Optional<Declaration> kind(Node node, Map<String, Declaration> kinds) {
+        String said = node.isMap() ? node.text("kind") : "";
+        if (!said.isEmpty() && !kinds.containsKey(said)) {
+            String near = Node.nearest(said, kinds.keySet());
+            node.need("kind")
+                    .problem(
+                            "there is no kind \"" + said + "\""
+                                    + (near.isEmpty() ? "; there are " + Node.inWords(kinds.keySet()) : ""),
+                            near);
+        }
+        return Optional.ofNullable(kinds.get(said));
+    }
+
+    private void overrides(Node node) {
+        if (!node.isMap()) {
+            return;
+        }
+        node.entries().forEach((key, child) -> {
+            if (key.startsWith(IN_REVISION)) {
+                String name = key.substring(IN_REVISION.length());
+                if (!around.revisions().contains(name)) {
+                    child.unknown(noRevision(name, around.revisions()), Node.nearest(name, around.revisions()));
+                }
+                child.only(CHANGEABLE, other -> false);
+            }
+        });
+    }
+
+    /** The revisions something is in: those it names, or all. */
+    static List<String> revisions(Node node, List<String> all) {
+        Node named = node.find(ONLY_IN).orElse(null);
+        if (named == null) {
+            return all;
+        }
+        List<String> said = named.texts();
+        said.stream()
+                .filter(r -> !all.contains(r))
+                .forEach(r -> named.problemAt(r, noRevision(r, all), Node.nearest(r, all)));
+        return said;
+    }
+
+    private static String noRevision(String name, List<String> all) {
+        return "there is no revision \"" + name + "\"; there are " + Node.inWords(all);
+    }
+
+    Node node(String id) {
+        return nodes.get(id);
+    }
+
+    Map<String, Node> nodes() {
+        return nodes;
+    }
+
+    /** The kind of a component, empty when there is no such component or its kind is unknown. */
+    Optional<Declaration> kind(String id) {
+        return Optional.ofNullable(kindOf.get(id));
+    }
+
+    boolean isIn(String id, String revision) {
+        return presence.getOrDefault(id, List.of()).contains(revision);
+    }
+
+    List<Component> components(String revision) {
+        List<Component> components = new ArrayList<>();
+        kindOf.forEach((id, kind) -> {
+            if (isIn(id, revision)) {
+                components.add(component(id, kind, revision));
+            }
+        });
+        return components;
+    }
+
+    private Component component(String id, Declaration kind, String revision) {
+        Node base = nodes.get(id);
+        List<Node> layers = new ArrayList<>(List.of(base));
+        base.find(IN_REVISION + revision).ifPresent(layers::add);
+        double[] values = new double[kind.parameters().size()];
+        Spread[] spreads = new Spread[values.length];
+        for (int i = 0; i < values.length; i++) {
+            values[i] = kind.parameters().get(i).usual();
+            spreads[i] = kind.parameters().get(i).spread();
+        }
+        layers.forEach(layer -> layer.find("set").ifPresent(set -> apply(set, kind, values, spreads)));
+        missing(base, kind, values);
+        return new Component(id, kind, values, spreads, place(id, layers));
+    }
+
+    private static void apply(Node set, Declaration kind, double[] values, Spread[] spreads) {
+        List<String> names = kind.parameters().stream().map(Parameter::name).toList();
+        set.entries().forEach((name, node) -> {
+            int i = names.indexOf(name);
+            if (i < 0) {
+                node.unknown(
+                        "a " + kind.name() + " has no \"" + name + "\""
+                                + (names.isEmpty() ? "" : "; it has " + Node.inWords(names)),
+                        Node.nearest(name, names));
+                return;
+            }
+            Amount amount = node.amount(kind.parameters().get(i).dimension());
+            if (amount == null) {
+                values[i] = kind.parameters().get(i).min();
+                return;
+            }
+            values[i] = Double.isNaN(amount.si()) ? values[i] : amount.si();
+            spreads[i] = amount.spread() == null ? spreads[i] : amount.spread();
+            inRange(node, kind, kind.parameters().get(i), values[i]);
+        });
+    }
+
+    private static void inRange(Node node, Declaration kind, Parameter p, double value) {
+        double slack = 1e-9 * Math.max(Math.abs(p.min()), Math.abs(value));
+        if (value < p.min() - slack || value > p.max() + slack) {
+            node.problem("\"" + node.text() + "\" makes no sense: " + p.name() + " of a " + kind.name()
+                    + " lies between " + shown(p.min(), p.dimension()) + " and " + shown(p.max(), p.dimension()));
+        }
+    }
+
+    static String shown(double si, Dimension dimension) {
+        return Display.METRIC.print(si, dimension);
+    }
+
+    private static void missing(Node base, Declaration kind, double[] values) {
+        for (int i = 0; i < values.length; i++) {
+            Parameter p = kind.parameters().get(i);
+            if (Double.isNaN(values[i])) {
+                base.unknown(
+                        "a " + kind.name() + " needs \"" + p.name() + "\" in its set ("
+                                + p.dimension().article() + ": " + p.meaning() + ")",
+                        "");
+            }
+        }
+    }
+
+    private Component.Place place(String id, List<Node> layers) {
+        Node base = layers.get(0);
+        String name = base.text("name", id.replace('-', ' '));
+        return new Component.Place(
+                name,
+                last(layers, "at").map(this::position).orElse(List.of()),
+                last(layers, "behind").map(this::behind).orElse(List.of()),
+                last(layers, "mark").map(Node::text).orElse(""),
+                last(layers, "part").map(Node::text).orElse(""),
+                base.texts("roles"));
+    }
+
+    private static Optional<Node> last(List<Node> layers, String name) {
+        return layers.stream().flatMap(l -> l.find(name).stream()).reduce((a, b) -> b);
+    }
+
+    private List<String> behind(Node node) {
+        List<String> panels = around.panels().stream().map(Machine.Panel::id).toList();
+        List<String> said = node.texts();
+        said.stream()
+                .filter(p -> !panels.contains(p))
+                .forEach(p -> node.problemAt(
+                        p,
+                        "there is no panel \"" + p + "\"; there are " + Node.inWords(panels),
+                        Node.nearest(p, panels)));
+        return said;
+    }
+
+    private List<Double> position(Node node) {
+        List<Double> xyz =
+                node.items().stream().map(n -> n.quantity(Dimension.LENGTH)).toList();
+        if (node.isList() && xyz.size() != 3) {
+            node.problem("a place is three lengths: from the left, from the rear, from the bottom of the case");
+            return List.of();
+        }
+        around.size().ifPresent(size -> inside(node, xyz, List.of(size.width(), size.depth(), size.height())));
+        return xyz;
+    }
+
+    private static void inside(Node node, List<Double> xyz, List<Double> size) {
+        List<String> sides = List.of("wide", "deep", "high");
+        for (int i = 0; i < xyz.size(); i++) {
+            if (xyz.get(i) < -1e-9 || xyz.get(i) > size.get(i) + 1e-9) {
+                node.items()
+                        .get(i)
+                        .problem("this is outside the case, which is " + shown(size.get(i), Dimension.LENGTH) + " "
+                                + sides.get(i) + "; parts outside it have no \"at\"");
+            }
+        }
+    }
+}
