@@ -6,6 +6,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.RegisterExtension;
 import wetside.physics.Atmosphere;
 import wetside.physics.Liquid;
+import wetside.physics.Saturation;
 import wetside.physics.Steam;
 import wetside.physics.Water;
 import wetside.physics.WaterState;
@@ -164,6 +165,38 @@ class WaterPublishedTest {
                     Water.saturationTemperature(Atmosphere.pressure(row[0])) - 273.15,
                     Tolerance.absolute(0.001),
                     "last printed digit, and the rounded exponent used there");
+        }
+    }
+
+    /** Absolute pressure [bar], T [°C], v' [m³/kg], v'' [m³/kg], h' [kJ/kg], h'' [kJ/kg]. */
+    private static final double[][] BY_PRESSURE = {
+        {1.01325, 99.9743, 0.00104344, 1.673295, 418.991, 2675.531},
+        {2.2, 123.2514, 0.00106331, 0.810119, 517.615, 2710.618},
+        {3.01325, 133.6757, 0.00107333, 0.603287, 562.099, 2725.094},
+        {10, 179.8856, 0.00112723, 0.194349, 762.683, 2777.120},
+    };
+
+    @Test
+    void hBoilingWaterByPressureThroughThePlantsFit() {
+        String source = "IAPWS-IF97 by python3-iapws 1.5.3, against the fit the plant uses";
+        double[] at = new double[Saturation.SIZE];
+        for (double[] row : BY_PRESSURE) {
+            double p = row[0] * 1e5;
+            double t = Water.saturationTemperature(p);
+            Saturation.at(t, at);
+            String name = " at %s bar ".formatted(Published.digits(row[0], 6));
+            double vl = at[Saturation.LIQUID_VOLUME];
+            double vv = at[Saturation.VAPOUR_VOLUME];
+            String fit = "printed digits and the fit's 5e-6";
+            published.check("T" + name + "[°C]", source, row[1], t - 273.15, Tolerance.digit(1e-4), "printed digits");
+            published.check("v'" + name + "[m³/kg]", source, row[2], vl, Tolerance.relative(1e-5), fit);
+            published.check("v''" + name + "[m³/kg]", source, row[3], vv, Tolerance.relative(1e-5), fit);
+            double hl = (at[Saturation.LIQUID_ENERGY] + p * vl) / 1e3;
+            double hv = (at[Saturation.VAPOUR_ENERGY] + p * vv) / 1e3;
+            published.check(
+                    "h'" + name + "[kJ/kg]", source, row[4], hl, Tolerance.absolute(0.013), "the fit's 12 J/kg");
+            published.check(
+                    "h''" + name + "[kJ/kg]", source, row[5], hv, Tolerance.absolute(0.006), "the fit's 4 J/kg");
         }
     }
 }
