@@ -16,7 +16,7 @@ class CirculationPublishedTest {
             "Vijayan, Nucl. Eng. Des. 215, 2002, p. 139 (constants derived again; citation from memory)";
     private static final double HEIGHT = 0.3;
     private static final double LENGTH = 1.6;
-    private final WaterState water = Liquid.state(9e5 + 101325, 363.15);
+    private final WaterState water = Liquid.state(9e5, 363.15);
     private final double rho = water.density();
     private final double mu = Transport.viscosity(rho, 363.15);
 
@@ -28,7 +28,7 @@ class CirculationPublishedTest {
 
     private void loop(String name, double bore, double power, double re, double flow, double rise) {
         double byCorrelation = Circulation.vijayan(grashof(bore, power), LENGTH / bore, false);
-        String digits = "printed digits, and water at 9 bar gauge rather than absolute";
+        String digits = "printed digits; standard gravity rounded there";
         published.check("Re, " + name, SOURCE, re, byCorrelation, Tolerance.relative(5e-4), digits);
         double a = Friction.laminar(1 / rho, LENGTH, bore, mu);
         double drive = Circulation.drive(HEIGHT, rho, water.expansion(), 1);
@@ -47,13 +47,12 @@ class CirculationPublishedTest {
                 power / (w * water.heatCapacity()),
                 Tolerance.relative(5e-4),
                 digits);
-        published.check(
-                "Re by the momentum balance against the correlation, " + name,
+        published.atMost(
+                "momentum balance against the correlation, relative difference in Re, " + name,
                 SOURCE,
-                byCorrelation,
-                Friction.reynolds(w, bore, mu),
-                Tolerance.relative(1e-9),
-                "the same balance, so to rounding (g 9.80665)");
+                1e-9,
+                Math.abs(Friction.reynolds(w, bore, mu) / byCorrelation - 1),
+                "the same balance with constant properties: rounding only");
     }
 
     @Test

@@ -33,7 +33,7 @@ class ControlPublishedTest {
         double[][] exact = {{1, 0}, {2, 0.5}, {3, 7 / 8.0}, {4, 49 / 48.0}, {5, 133 / 128.0}, {6, 1.0211}, {8, 0.9994}};
         for (double[] row : exact) {
             published.check(
-                    "answer to a unit step after %.0f dead times".formatted(row[0]),
+                    "answer to a unit step at %.0f θ".formatted(row[0]),
                     source,
                     row[1],
                     y[(int) Math.round(row[0] * 2000)],

@@ -55,11 +55,10 @@ class GasFlowPublishedTest {
         published.check("C(1.135)", source, 2.50934, GasFlow.iso4126(1.135), Tolerance.digit(1e-5), "last digit");
         published.check("C(1.3)", source, 2.63435, GasFlow.iso4126(1.3), Tolerance.digit(1e-5), "last digit");
         published.check("C(1.4)", source, 2.70332, GasFlow.iso4126(1.4), Tolerance.digit(1e-5), "last digit");
-        double iso = 0.2883 * GasFlow.iso4126(1.135) * Math.sqrt(2.993 / 0.60707);
         published.check(
                 "choked flow at 2.993 bar through 1 mm² [kg/h], by ISO's mixed units",
                 source,
-                iso,
+                1.6064,
                 GasFlow.choked(1e-6, 2.993e5, 0.60707, 1.135) * 3600,
                 Tolerance.relative(2e-4),
                 "the standard's rounded factor 0.2883 · 3.948");
@@ -110,19 +109,6 @@ class GasFlowPublishedTest {
                     Tolerance.relative(0.045),
                     "the rule of thumb is that far off at low pressure");
         }
-    }
-
-    @Test
-    void dExponentOfSaturatedSteam() {
-        double p = 2.2e5;
-        WaterState state = Steam.state(p, Water.saturationTemperature(p));
-        published.check(
-                "k of dry saturated steam at 2.2 bar",
-                "ISO 4126 and textbook practice: 1.135 (Zeuner)",
-                1.135,
-                state.isentropicExponent(p),
-                Tolerance.relative(0.17),
-                "frozen phase here (1.31), equilibrium there: the throat is wet, so the plant uses 1.135");
     }
 
     /** Maximum over the throat pressure of the flux of dry saturated steam expanding wet at constant entropy. */

@@ -87,7 +87,7 @@ public final class Published implements BeforeEachCallback, AfterEachCallback, A
                 quantity,
                 source,
                 "≤ " + digits(limit, 3),
-                computed < 1e-9 ? "< 1e-9" : digits(computed, 2),
+                computed < 1e-9 ? "< 1e-9" : digits(computed, 3),
                 "",
                 reason));
     }

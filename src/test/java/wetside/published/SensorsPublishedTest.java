@@ -118,7 +118,7 @@ class SensorsPublishedTest {
                     "EPCOS B57891S0103, resistance table in the Linux driver ntc_thermistor",
                     row[0],
                     Thermistor.steinhartHart(law[0], law[1], law[2], row[1]) - ICE,
-                    Tolerance.absolute(0.35),
+                    Tolerance.absolute(0.15),
                     "three rows give the law; the rest of the table has three-digit ohms");
         }
     }
