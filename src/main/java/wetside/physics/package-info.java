@@ -3,7 +3,7 @@
  *
  * <p>Start with {@link wetside.physics.Saturation} (what the plant calls in its inner loop), {@link
  * wetside.physics.Water}, {@link wetside.physics.Liquid} and {@link wetside.physics.Steam} (the full formulation it is
- * fitted to), {@link wetside.physics.Friction} and {@link wetside.physics.Orifice}. Each law says in which range it
+ * fitted to), {@link wetside.physics.Terms} (passages as the plant keeps them), {@link wetside.physics.Friction} and {@link wetside.physics.Orifice}. Each law says in which range it
  * holds, where it comes from and which published test checks it; where a solver needs a slope, one function gives value
  * and slope.
  *

@@ -44,6 +44,11 @@ import org.junit.jupiter.params.ParameterizedTest;
  * has its section and no section is left over.
  */
 public final class Published implements BeforeEachCallback, AfterEachCallback, AfterAllCallback {
+    static {
+        // rows must read the same on every machine
+        Locale.setDefault(Locale.ROOT);
+    }
+
     private final String topic;
     private final Map<String, List<Row>> rows = new TreeMap<>();
     private final Set<Method> run = new HashSet<>();

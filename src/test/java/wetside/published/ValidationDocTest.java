@@ -23,7 +23,10 @@ class ValidationDocTest {
             doc.without(gone).write();
             return;
         }
-        assertThat(doc.tests()).isEqualTo(expected);
+        assertThat(doc.tests())
+                .as("sections of docs/validation.md; to mend: mvn test -Dtest='*PublishedTest,ValidationDocTest'"
+                        + " -Dvalidation.write=true")
+                .isEqualTo(expected);
     }
 
     private static Set<String> publishedTests() throws IOException, URISyntaxException {
