@@ -10,8 +10,7 @@ import wetside.machine.Machine;
 
 /** The register of kinds: the one list a new kind is added to. */
 public final class Kinds {
-    private static final List<Kind> ALL = List.of(
-            new CheckValve());
+    private static final List<Kind> ALL = List.of(new CheckValve());
 
     private static final Map<String, Kind> BY_NAME = new LinkedHashMap<>();
 

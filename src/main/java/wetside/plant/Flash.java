@@ -9,7 +9,7 @@ import wetside.physics.Saturation;
  * V_f = V − M v'      room left beside the water           α = 1 − v'/v''
  * β = M v' M_a R_a T / K                                   S = √(V_f² + 4 α β)
  * V_g = (V_f + S) / 2α  or, the same without cancelling,  2β / (S − V_f)
- * p = p_s(T) min(1, M v''/V_g) + M_a R_a T / V_g
+ * p = p_s(T) min(1, M v''/V_g) + M_a R_a T / V_g     (dry: V_g = V)
  * </pre>
  *
  * V_g comes from V_g + m_l v' (1 − p_a/K) = V, water and shell of stiffness K yielding to the air's pressure, so that a
@@ -99,8 +99,9 @@ public final class Flash {
             gasT = (2 * betaT - gasVolume * (rootT - freeT)) / (root - free);
         }
         this.temperature = temperature;
-        airPressure = ma * AIR_CONSTANT * temperature / gasVolume;
         boolean dry = gasVolume / w >= mass;
+        gasVolume = dry ? volume : gasVolume;
+        airPressure = ma * AIR_CONSTANT * temperature / gasVolume;
         vapour = dry ? mass : gasVolume / w;
         pressure = sat[Saturation.PRESSURE] * (dry ? mass * w / gasVolume : 1) + airPressure;
         double vapourT = dry ? 0 : (gasT - vapour * wt) / w;

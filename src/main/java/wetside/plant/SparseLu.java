@@ -38,7 +38,8 @@ final class SparseLu {
         for (int step = 0; step < n; step++) {
             int best = -1;
             for (int i = 0; i < n; i++) {
-                if (!done[i] && (best < 0 || open(coupled[i], done, i).length < open(coupled[best], done, best).length)) {
+                if (!done[i]
+                        && (best < 0 || open(coupled[i], done, i).length < open(coupled[best], done, best).length)) {
                     best = i;
                 }
             }
@@ -52,7 +53,10 @@ final class SparseLu {
             }
         }
         for (int step = 0; step < n; step++) {
-            later[step] = Arrays.stream(neighbours[step]).map(i -> position[i]).sorted().toArray();
+            later[step] = Arrays.stream(neighbours[step])
+                    .map(i -> position[i])
+                    .sorted()
+                    .toArray();
         }
     }
 
