@@ -8,8 +8,10 @@ import java.util.Locale;
 enum Room {
     UNITS("quantities are for the edges and know nothing of what is measured", ""),
     PHYSICS("a law of nature holds, and is checked, without any machine", "units"),
-    BLUEPRINT("the vocabulary of nodes, branches and lumps serves every kind, so it knows none", "units physics"),
     MACHINE("what a machine file says can be read, checked and drawn without any physics", "units"),
+    BLUEPRINT(
+            "its words serve every kind, so it knows none; from a machine it takes only what is joined",
+            "units physics machine"),
     KIND(
             "a kind speaks the blueprint's words; how those are solved must stay free to change",
             "units physics blueprint machine"),
