@@ -10,7 +10,30 @@ import wetside.machine.Machine;
 
 /** The register of kinds: the one list a new kind is added to. */
 public final class Kinds {
-    private static final List<Kind> ALL = List.of(new CheckValve());
+    private static final List<Kind> ALL = List.of(
+            new CheckValve(),
+            // electrical, sensing and control
+            new Breaker(),
+            new ControlBoard(),
+            new DcSupply(),
+            new Fuse(),
+            new HeatingElement(),
+            new Lamp(),
+            new Lead(),
+            new LevelProbe(),
+            new Microswitch(),
+            new Motor(),
+            new NtcSensor(),
+            new PowerCord(),
+            new PowerSwitch(),
+            new ProtectiveConductor(),
+            new PtSensor(),
+            new ReedSensor(),
+            new SignalLead(),
+            new Socket(),
+            new SolidStateRelay(),
+            new TemperatureController(),
+            new ThermalLimit());
 
     private static final Map<String, Kind> BY_NAME = new LinkedHashMap<>();
 
