@@ -16,8 +16,8 @@ enum Room {
             "a kind speaks the blueprint's words; how those are solved must stay free to change",
             "units physics blueprint machine"),
     PLANT(
-            "the plant must run what it has never heard of: any scenario, any cause",
-            "units physics blueprint machine kind"),
+            "the plant must run what it has never heard of: any kind, any scenario, any cause",
+            "units physics machine blueprint"),
     RUN(
             "a run is the same whoever asked for it: a person, a procedure, the diagnosis",
             "units physics blueprint machine kind plant"),
