@@ -1,0 +1,306 @@
+package wetside.plant;
+
+import java.util.Arrays;
+import java.util.List;
+import wetside.blueprint.Blueprint;
+import wetside.blueprint.FluidPlan;
+import wetside.machine.Medium;
+
+/**
+ * What the flows carry: enthalpy, air and salt, followed from where water comes from to where it goes. Junctions hold
+ * nothing; what meets in one is mixed. Every flux is computed once and booked on both sides.
+ */
+final class Carried {
+    private static final double NOTHING = 1e-9;
+
+    private final FluidPlan plan;
+    private final Enthalpy enthalpy = new Enthalpy();
+    private final int ambient;
+    private final VesselState[] vessels;
+    private final Hydraulics hydraulics;
+    private final HeatNodes heat;
+    private final int[] from;
+    private final int[] to;
+    private final int[] flow;
+    private final int[] vesselAt;
+    private final int[] openingAt;
+    private final int[] outletAt;
+    private final int[][] branchesAt;
+    private final int[] exchangeNode;
+    private final double[] exchangeUa;
+    private final double[] h;
+    private final double[] air;
+    private final double[] salt;
+    private final int[] known;
+    private final int[] stamp;
+    private int round;
+
+    private final double[] branchH;
+    private final double[] branchAir;
+    private final double[] branchSalt;
+
+    /** Heat from passing water into each heat node [W]. */
+    final double[] intoHeat;
+    /** Σ q (h − u') at each vessel [W]: how the flows would move its temperature. */
+    final double[] advected;
+    /** Booked over the run: mass and energy in from openings, out through outlets, left in the lines. */
+    double massIn;
+
+    double massOut;
+    double airIn;
+    double airOut;
+    double energyIn;
+    double energyOut;
+    double lineMass;
+    double lineEnergy;
+    /** Greatest liquid flow into or out of a vessel, an opening or an outlet during the last step [kg/s]. */
+    double busiest;
+    /** Greatest share of a vessel's gas that leaves per second [1/s]. */
+    double gasTurnover;
+
+    Carried(Blueprint b, VesselState[] vessels, Hydraulics hydraulics, HeatNodes heat) {
+        plan = b.fluid();
+        ambient = b.ambient();
+        this.vessels = vessels;
+        this.hydraulics = hydraulics;
+        this.heat = heat;
+        int nodes = b.nodeCount(Medium.FLUID);
+        List<FluidPlan.Branch> branches = plan.branches();
+        int m = branches.size();
+        from = branches.stream().mapToInt(FluidPlan.Branch::from).toArray();
+        to = branches.stream().mapToInt(FluidPlan.Branch::to).toArray();
+        flow = branches.stream().mapToInt(FluidPlan.Branch::flow).toArray();
+        vesselAt = filled(nodes);
+        plan.takeOffs().forEach(t -> vesselAt[t.node()] = t.vessel());
+        openingAt = filled(nodes);
+        for (int i = 0; i < plan.openings().size(); i++) {
+            openingAt[plan.openings().get(i).node()] = i;
+        }
+        outletAt = filled(nodes);
+        for (int i = 0; i < plan.outlets().size(); i++) {
+            outletAt[plan.outlets().get(i).node()] = i;
+        }
+        branchesAt = new int[nodes][];
+        for (int node = 0; node < nodes; node++) {
+            int here = node;
+            branchesAt[node] = java.util.stream.IntStream.range(0, m)
+                    .filter(i -> from[i] == here || to[i] == here)
+                    .toArray();
+        }
+        exchangeNode = filled(m);
+        exchangeUa = new double[m];
+        plan.exchanges().forEach(e -> {
+            exchangeNode[e.branch()] = heat.of(e.heatNode());
+            exchangeUa[e.branch()] = e.ua();
+        });
+        h = new double[nodes];
+        air = new double[nodes];
+        salt = new double[nodes];
+        known = new int[nodes];
+        stamp = new int[m];
+        branchH = new double[m];
+        branchAir = new double[m];
+        branchSalt = new double[m];
+        intoHeat = new double[heat.count()];
+        advected = new double[vessels.length];
+    }
+
+    private static int[] filled(int n) {
+        int[] array = new int[n];
+        Arrays.fill(array, -1);
+        return array;
+    }
+
+    /** Follows all flows of the step just solved and books them. */
+    void move(double[] x, double[] t, double atmosphere, double dt) {
+        round++;
+        Arrays.fill(intoHeat, 0);
+        Arrays.fill(advected, 0);
+        busiest = 0;
+        gasTurnover = 0;
+        for (FluidPlan.Outlet o : plan.outlets()) {
+            x[o.water()] = 0;
+            x[o.steam()] = 0;
+        }
+        for (int i = 0; i < from.length; i++) {
+            double q = x[flow[i]];
+            if (q > NOTHING || q < -NOTHING) {
+                carry(i, x, t, atmosphere);
+                int donor = q > 0 ? from[i] : to[i];
+                int taker = q > 0 ? to[i] : from[i];
+                give(i, donor, Math.abs(q), x, atmosphere, dt);
+                take(i, taker, Math.abs(q), x, atmosphere, dt);
+            }
+        }
+    }
+
+    /** Works out what branch {@code i} carries, upstream first. */
+    private void carry(int i, double[] x, double[] t, double atmosphere) {
+        if (stamp[i] == round) {
+            return;
+        }
+        stamp[i] = round;
+        double q = x[flow[i]];
+        int donor = q > 0 ? from[i] : to[i];
+        if (vesselAt[donor] >= 0) {
+            fromVessel(i, vessels[vesselAt[donor]], hydraulics.gasShare(i));
+        } else if (openingAt[donor] >= 0) {
+            FluidPlan.Opening o = plan.openings().get(openingAt[donor]);
+            branchH[i] = enthalpy.ofLiquid(x[o.temperature()], x[o.pressure()]);
+            branchAir[i] = 0;
+            branchSalt[i] = x[o.conductivity()];
+        } else if (outletAt[donor] >= 0) {
+            branchH[i] = VesselState.airEnthalpy(x[ambient]);
+            branchAir[i] = 1;
+            branchSalt[i] = 0;
+        } else {
+            mix(donor, x, t, atmosphere);
+            branchH[i] = h[donor];
+            branchAir[i] = air[donor];
+            branchSalt[i] = salt[donor];
+        }
+        if (exchangeNode[i] >= 0) {
+            exchange(i, Math.abs(q), t, atmosphere);
+        }
+    }
+
+    private void fromVessel(int i, VesselState v, double gas) {
+        double share = gas * v.airShareOfGas();
+        branchAir[i] = share;
+        branchH[i] = (1 - gas) * v.liquidEnthalpy() + gas * v.gasEnthalpy();
+        branchSalt[i] = (1 - gas) * v.conductivity();
+    }
+
+    private void mix(int node, double[] x, double[] t, double atmosphere) {
+        if (known[node] == round) {
+            return;
+        }
+        known[node] = round;
+        double sum = 0;
+        double sumH = 0;
+        double sumAir = 0;
+        double sumSalt = 0;
+        for (int i : branchesAt[node]) {
+            double q = to[i] == node ? x[flow[i]] : -x[flow[i]];
+            if (q > NOTHING) {
+                carry(i, x, t, atmosphere);
+                sum += q;
+                sumH += q * branchH[i];
+                sumAir += q * branchAir[i];
+                sumSalt += q * branchSalt[i];
+            }
+        }
+        if (sum > 0) {
+            h[node] = sumH / sum;
+            air[node] = sumAir / sum;
+            salt[node] = sumSalt / sum;
+        }
+    }
+
+    /** Passing water and a wall come closer: Q = W cp ε ΔT for liquid, condensation at the wall for steam. */
+    private void exchange(int i, double q, double[] t, double atmosphere) {
+        int node = exchangeNode[i];
+        double water = 1 - branchAir[i];
+        double hot = enthalpy.temperature(branchH[i] / Math.max(1e-6, water), atmosphere);
+        double boil = enthalpy.boiling(atmosphere);
+        double heatFlow;
+        if (hot >= boil - 0.01 && t[node] < boil) {
+            double most = q * Math.max(0, branchH[i] - water * enthalpy.ofLiquid(t[node], atmosphere));
+            heatFlow = Math.min(exchangeUa[i] * (hot - t[node]), most);
+        } else {
+            double w = q * Enthalpy.CP;
+            heatFlow = w * (1 - Math.exp(-exchangeUa[i] / w)) * (hot - t[node]);
+        }
+        branchH[i] -= heatFlow / q;
+        intoHeat[node] += heatFlow;
+    }
+
+    private void give(int i, int node, double q, double[] x, double atmosphere, double dt) {
+        // heat given to a wall on the way left after the donor: the donor gave the enthalpy before the exchange
+        double hGiven = branchH[i];
+        if (exchangeNode[i] >= 0) {
+            hGiven = donorEnthalpy(i, node, x);
+        }
+        if (vesselAt[node] >= 0) {
+            VesselState v = vessels[vesselAt[node]];
+            v.book(-q * dt, branchAir[i], hGiven, branchSalt[i]);
+            advected[vesselAt[node]] -= q * (hGiven - (1 - branchAir[i]) * v.liquidEnergy());
+            note(q, branchAir[i], v, hydraulics.gasShare(i));
+        } else if (openingAt[node] >= 0) {
+            FluidPlan.Opening o = plan.openings().get(openingAt[node]);
+            if (o.stock() >= 0) {
+                x[o.stock()] = Math.max(0, x[o.stock()] - q * dt);
+            }
+            massIn += q * dt;
+            energyIn += q * hGiven * dt;
+            busiest = Math.max(busiest, q);
+        } else if (outletAt[node] >= 0) {
+            airIn += q * dt;
+            energyIn += q * hGiven * dt;
+        } else {
+            lineMass -= q * dt;
+            lineEnergy -= q * hGiven * dt;
+        }
+    }
+
+    private double donorEnthalpy(int i, int node, double[] x) {
+        if (vesselAt[node] >= 0) {
+            VesselState v = vessels[vesselAt[node]];
+            double gas = hydraulics.gasShare(i);
+            return (1 - gas) * v.liquidEnthalpy() + gas * v.gasEnthalpy();
+        }
+        if (openingAt[node] >= 0) {
+            FluidPlan.Opening o = plan.openings().get(openingAt[node]);
+            return enthalpy.ofLiquid(x[o.temperature()], x[o.pressure()]);
+        }
+        return outletAt[node] >= 0 ? VesselState.airEnthalpy(x[ambient]) : h[node];
+    }
+
+    private void take(int i, int node, double q, double[] x, double atmosphere, double dt) {
+        if (vesselAt[node] >= 0) {
+            VesselState v = vessels[vesselAt[node]];
+            v.book(q * dt, branchAir[i], branchH[i], branchSalt[i]);
+            advected[vesselAt[node]] += q * (branchH[i] - (1 - branchAir[i]) * v.liquidEnergy());
+            busiest = Math.max(busiest, q * (1 - branchAir[i]));
+        } else if (openingAt[node] >= 0) {
+            FluidPlan.Opening o = plan.openings().get(openingAt[node]);
+            if (o.stock() >= 0) {
+                x[o.stock()] += q * dt;
+            }
+            massIn -= q * dt;
+            energyIn -= q * branchH[i] * dt;
+        } else if (outletAt[node] >= 0) {
+            leave(i, plan.outlets().get(outletAt[node]), q, x, atmosphere, dt);
+        } else {
+            lineMass += q * dt;
+            lineEnergy += q * branchH[i] * dt;
+        }
+    }
+
+    private void leave(int i, FluidPlan.Outlet o, double q, double[] x, double atmosphere, double dt) {
+        double water = q * (1 - branchAir[i]);
+        massOut += water * dt;
+        airOut += q * branchAir[i] * dt;
+        energyOut += q * branchH[i] * dt;
+        if (water < NOTHING) {
+            return;
+        }
+        double each = branchH[i] / Math.max(1e-6, 1 - branchAir[i]);
+        double vapour = enthalpy.vapourShare(each, atmosphere);
+        double liquid = water * (1 - vapour);
+        double mixed = x[o.water()] + x[o.steam()];
+        double temperature = enthalpy.temperature(each, atmosphere);
+        x[o.temperature()] = (x[o.temperature()] * mixed + temperature * water) / (mixed + water);
+        x[o.water()] += liquid;
+        x[o.steam()] += water - liquid;
+        x[o.total()] += liquid * dt;
+        busiest = Math.max(busiest, liquid);
+    }
+
+    private void note(double q, double airShare, VesselState v, double gas) {
+        busiest = Math.max(busiest, q * (1 - gas));
+        if (gas > 0) {
+            gasTurnover = Math.max(gasTurnover, q * gas / v.gasMass());
+        }
+    }
+}

@@ -1,0 +1,150 @@
+package wetside.plant;
+
+import java.util.Arrays;
+import wetside.blueprint.FluidPlan;
+import wetside.blueprint.HeatPlan;
+
+/**
+ * One linearly implicit step of all heat nodes and vessel contents. Regulators are part of the linear system: their output
+ * is u = u0 − s·T of the sensor they hear, so that steps of a minute hold a temperature without chatter.
+ */
+final class HeatStep {
+    private static final int MAX_REDO = 4;
+
+    private final HeatNodes nodes;
+    private final Regulators regulators;
+    private final int n;
+    private final double[][] a;
+    private final double[] rhs;
+    private final int[] from;
+    private final int[] to;
+    private final double[] conductance;
+    private final int[] sourceNode;
+    private final int[] sourceSlot;
+    private final int[] loopHot;
+    private final int[] loopCold;
+    private final double[] loopConductance;
+
+    /** Result: temperature of every node at the end of the step [K]. */
+    final double[] predicted;
+    /** Net heat into each node during the step [W], conduction, loops and sources; filled by {@link #fluxes}. */
+    final double[] heat;
+    /** Heat given to the surroundings [W] and electrical heat taken in [W] during the step. */
+    double lost;
+
+    double taken;
+
+    HeatStep(HeatNodes nodes, HeatPlan plan, Regulators regulators, FluidPlan fluid) {
+        this.nodes = nodes;
+        this.regulators = regulators;
+        n = nodes.count();
+        a = new double[n][n];
+        rhs = new double[n];
+        predicted = new double[n];
+        heat = new double[n];
+        int m = plan.conductances().size();
+        from = new int[m];
+        to = new int[m];
+        conductance = new double[m];
+        for (int i = 0; i < m; i++) {
+            HeatPlan.Conductance c = plan.conductances().get(i);
+            from[i] = nodes.of(c.from());
+            to[i] = nodes.of(c.to());
+            conductance[i] = c.conductance();
+        }
+        sourceNode = plan.sources().stream().mapToInt(s -> nodes.of(s.node())).toArray();
+        sourceSlot = plan.sources().stream().mapToInt(HeatPlan.Source::power).toArray();
+        loopHot = new int[fluid.loops().size()];
+        loopCold = fluid.loops().stream().mapToInt(l -> nodes.of(l.heatNode())).toArray();
+        loopConductance = new double[loopHot.length];
+    }
+
+    int[] sourceSlots() {
+        return sourceSlot;
+    }
+
+    /** Ties loop {@code i} to the content of its vessel and sets its present conductance [W/K]. */
+    void loop(int i, int vesselNode, double ua) {
+        loopHot[i] = vesselNode;
+        loopConductance[i] = ua;
+    }
+
+    /**
+     * Predicts the temperatures after {@code dt}.
+     *
+     * @param t       temperatures now [K]
+     * @param c       heat capacities now [J/K], zero for massless nodes
+     * @param advected heat brought by flows, as power at present temperature [W]
+     */
+    void predict(double[] x, double[] t, double[] c, double[] advected, double[] slope, double ambient, double dt) {
+        regulators.prepare(x, t, slope, dt);
+        for (int redo = 0; redo < MAX_REDO; redo++) {
+            assemble(x, t, c, advected, ambient, dt);
+            Gauss.solve(a, rhs, predicted, n);
+            if (!regulators.settle(x, predicted)) {
+                break;
+            }
+        }
+        regulators.commit(x, dt);
+    }
+
+    private void assemble(double[] x, double[] t, double[] c, double[] advected, double ambient, double dt) {
+        for (int i = 0; i < n; i++) {
+            Arrays.fill(a[i], 0);
+            a[i][i] = c[i] / dt + 1e-9;
+            rhs[i] = c[i] / dt * t[i] + advected[i] + 1e-9 * t[i];
+        }
+        for (int k = 0; k < from.length; k++) {
+            couple(from[k], to[k], conductance[k], ambient);
+        }
+        for (int k = 0; k < loopHot.length; k++) {
+            couple(loopHot[k], loopCold[k], loopConductance[k], ambient);
+        }
+        for (int k = 0; k < sourceNode.length; k++) {
+            rhs[sourceNode[k]] += regulators.fixedPower(k);
+        }
+        regulators.addTo(a, rhs, sourceNode);
+    }
+
+    private void couple(int i, int j, double g, double ambient) {
+        a[i][i] += g;
+        if (j < 0) {
+            rhs[i] += g * ambient;
+        } else {
+            a[j][j] += g;
+            a[i][j] -= g;
+            a[j][i] -= g;
+        }
+    }
+
+    /** Heat flows at the predicted temperatures, each computed once and applied to both sides. */
+    void fluxes(double ambient) {
+        Arrays.fill(heat, 0);
+        lost = 0;
+        taken = 0;
+        for (int k = 0; k < from.length; k++) {
+            double hot = predicted[from[k]];
+            double q = conductance[k] * (hot - (to[k] < 0 ? ambient : predicted[to[k]]));
+            heat[from[k]] -= q;
+            if (to[k] < 0) {
+                lost += q;
+            } else {
+                heat[to[k]] += q;
+            }
+        }
+        for (int k = 0; k < loopHot.length; k++) {
+            double q = loopConductance[k] * (predicted[loopHot[k]] - predicted[loopCold[k]]);
+            heat[loopHot[k]] -= q;
+            heat[loopCold[k]] += q;
+        }
+        for (int k = 0; k < sourceNode.length; k++) {
+            double p = regulators.power(k);
+            heat[sourceNode[k]] += p;
+            taken += p;
+        }
+    }
+
+    int nodeCount() {
+        return nodes.count();
+    }
+}

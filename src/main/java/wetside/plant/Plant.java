@@ -1,0 +1,373 @@
+package wetside.plant;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.Map;
+import wetside.blueprint.Blueprint;
+import wetside.blueprint.Control;
+import wetside.blueprint.FluidPlan;
+import wetside.blueprint.Handle;
+import wetside.blueprint.HeatPlan;
+import wetside.blueprint.Reading;
+import wetside.blueprint.Slots;
+import wetside.machine.Medium;
+
+/** One machine that can be run. Not shared between threads; make one per draw. */
+public final class Plant {
+    private static final int SETTLE_ROUNDS = 12;
+
+    private final Blueprint blueprint;
+    private final Slots slots;
+    private final VesselState[] vessels;
+    private final HeatNodes nodes;
+    private final HeatStep heat;
+    private final Regulators regulators;
+    private final Hydraulics hydraulics;
+    private final Circuit circuit;
+    private final Carried carried;
+    private final LoopFlow[] loops;
+    private final Control[] controls;
+    private final int[] stateSlots;
+    private final HeatPlan.NodeSlot[] temperatureSlots;
+
+    final double[] x;
+    final double[] temperatures;
+    final double[] slopes;
+    final double[] capacities;
+    private final double[] before;
+    private final Balance balance;
+
+    private Plant(Blueprint b) {
+        blueprint = b;
+        slots = b.slots();
+        x = slots.firstValues();
+        nodes = new HeatNodes(b);
+        vessels = b.fluid().vessels().stream().map(VesselState::new).toArray(VesselState[]::new);
+        regulators = new Regulators(
+                b.heat(),
+                nodes,
+                b.heat().sources().stream().mapToInt(HeatPlan.Source::power).toArray());
+        heat = new HeatStep(nodes, b.heat(), regulators, b.fluid());
+        hydraulics = Hydraulics.of(b.fluid(), slots, b.nodeCount(Medium.FLUID));
+        circuit = Circuit.of(b.current(), b.nodeCount(Medium.CURRENT));
+        carried = new Carried(b, vessels, hydraulics, nodes);
+        loops = LoopFlow.all(b.fluid(), x);
+        controls = b.controls().toArray(new Control[0]);
+        stateSlots = java.util.stream.IntStream.range(0, slots.size())
+                .filter(slots::isState)
+                .toArray();
+        temperatureSlots = b.heat().temperatures().toArray(new HeatPlan.NodeSlot[0]);
+        temperatures = new double[nodes.count()];
+        slopes = new double[nodes.count()];
+        capacities = new double[nodes.count()];
+        before = new double[stateSlots.length];
+        balance = new Balance();
+        start();
+    }
+
+    public static Plant of(Blueprint blueprint) {
+        return new Plant(blueprint);
+    }
+
+    private void start() {
+        double ambient = x[blueprint.ambient()];
+        Arrays.fill(temperatures, ambient);
+        double supply = blueprint.fluid().openings().stream()
+                .mapToDouble(o -> x[o.conductivity()])
+                .max()
+                .orElse(0.03);
+        for (VesselState v : vessels) {
+            v.fill(ambient, x[blueprint.atmosphere()], supply);
+        }
+        hydraulics.start(x, vessels);
+        show();
+        settle();
+        circuitChanged();
+        balance.open(storedMass(), storedAir(), storedEnergy());
+    }
+
+    /** Takes one step of {@code dt}, whatever its error; returns false when water and steam found no solution. */
+    boolean step(double dt) {
+        double ambient = x[blueprint.ambient()];
+        double atmosphere = x[blueprint.atmosphere()];
+        for (int v = 0; v < vessels.length; v++) {
+            capacities[nodes.ofVessel(v)] = vessels[v].heatCapacity() + nodes.capacity(nodes.ofVessel(v));
+        }
+        for (int i = 0; i < loops.length; i++) {
+            int v = nodes.ofVessel(loops[i].vessel());
+            int g = nodes.of(loops[i].loop().heatNode());
+            heat.loop(i, v, loops[i].conductance(x, temperatures[v], temperatures[g], vessels[loops[i].vessel()].level()));
+        }
+        advection();
+        heat.predict(x, temperatures, capacities, advectedByNode, slopes, ambient, dt);
+        heat.fluxes(ambient);
+        for (int v = 0; v < vessels.length; v++) {
+            hydraulics.vessel(v, vessels[v], heat.predicted[nodes.ofVessel(v)]);
+        }
+        boolean found = hydraulics.solve(x, dt);
+        carried.move(x, temperatures, atmosphere, dt);
+        apply(dt);
+        balance.step(dt, heat.taken, heat.lost);
+        show();
+        return found;
+    }
+
+    private double[] advectedByNode = new double[0];
+
+    private void advection() {
+        if (advectedByNode.length != nodes.count()) {
+            advectedByNode = new double[nodes.count()];
+        }
+        System.arraycopy(carried.intoHeat, 0, advectedByNode, 0, advectedByNode.length);
+        for (int v = 0; v < vessels.length; v++) {
+            advectedByNode[nodes.ofVessel(v)] += carried.advected[v];
+        }
+    }
+
+    private void apply(double dt) {
+        for (int i = 0; i < temperatures.length; i++) {
+            double c = nodes.capacity(i);
+            double was = temperatures[i];
+            temperatures[i] = c > 0 ? was + dt * (heat.heat[i] + carried.intoHeat[i]) / c : heat.predicted[i];
+            slopes[i] = (temperatures[i] - was) / dt;
+        }
+        for (int v = 0; v < vessels.length; v++) {
+            int i = nodes.ofVessel(v);
+            double was = vessels[v].temperature();
+            // metal tied to the content without a resistance shares its heat by capacity
+            double total = capacities[i];
+            double metal = nodes.capacity(i);
+            double q = dt * (heat.heat[i] + carried.intoHeat[i]);
+            vessels[v].energy += q * (total - metal) / total;
+            vessels[v].settle();
+            if (metal > 0) {
+                sharedMetal(v, q * metal / total, was, metal);
+            }
+            temperatures[i] = vessels[v].temperature();
+            slopes[i] = (temperatures[i] - was) / dt;
+        }
+    }
+
+    /** Metal wetted by the content follows it: what it takes beyond its share comes from the content. */
+    private void sharedMetal(int v, double given, double was, double metal) {
+        double needed = metal * (vessels[v].temperature() - was);
+        vessels[v].energy -= needed - given;
+        double t = vessels[v].temperature();
+        vessels[v].settle();
+        metalError += metal * (vessels[v].temperature() - t);
+    }
+
+    private double metalError;
+
+    /** Writes what nodes and vessels are into the slots. */
+    private void show() {
+        for (VesselState v : vessels) {
+            x[v.vessel.pressure()] = v.pressure();
+            x[v.vessel.temperature()] = v.temperature();
+            x[v.vessel.level()] = v.level();
+            x[v.vessel.conductivity()] = v.conductivity();
+        }
+        for (HeatPlan.NodeSlot s : temperatureSlots) {
+            x[s.slot()] = temperatures[nodes.of(s.node())];
+        }
+        for (LoopFlow l : loops) {
+            l.show(x);
+        }
+        regulators.feel(x, temperatures);
+        circuit.solve(x);
+        regulators.believe(x);
+    }
+
+    /** Lets the controls act after a step; true when a state changed. */
+    boolean act(double dt) {
+        remember();
+        for (Control c : controls) {
+            c.act(x, dt);
+        }
+        return changed();
+    }
+
+    /** Controls and circuit until nothing jumps any more. */
+    void settle() {
+        for (int round = 0; round < SETTLE_ROUNDS; round++) {
+            circuit.solve(x);
+            regulators.believe(x);
+            if (!act(0)) {
+                return;
+            }
+        }
+    }
+
+    void circuitChanged() {
+        regulators.listen(x, temperatures, circuit);
+    }
+
+    private void remember() {
+        for (int i = 0; i < stateSlots.length; i++) {
+            before[i] = x[stateSlots[i]];
+        }
+    }
+
+    private boolean changed() {
+        for (int i = 0; i < stateSlots.length; i++) {
+            if (x[stateSlots[i]] != before[i]) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    double horizon() {
+        double least = Double.POSITIVE_INFINITY;
+        for (Control c : controls) {
+            least = Math.min(least, c.horizon(x));
+        }
+        return least;
+    }
+
+    Carried carried() {
+        return carried;
+    }
+
+    HeatStep heatStep() {
+        return heat;
+    }
+
+    VesselState[] vessels() {
+        return vessels;
+    }
+
+    Hydraulics hydraulics() {
+        return hydraulics;
+    }
+
+    public Balance balance() {
+        balance.close(storedMass(), storedAir(), storedEnergy(), carried, circuit.chargeResidual());
+        return balance;
+    }
+
+    private double storedMass() {
+        double sum = 0;
+        for (VesselState v : vessels) {
+            sum += v.water;
+        }
+        return sum;
+    }
+
+    private double storedAir() {
+        double sum = 0;
+        for (VesselState v : vessels) {
+            sum += v.air;
+        }
+        return sum;
+    }
+
+    private double storedEnergy() {
+        double sum = 0;
+        for (VesselState v : vessels) {
+            sum += v.energy;
+        }
+        for (int i = 0; i < temperatures.length; i++) {
+            sum += nodes.capacity(i) * temperatures[i];
+        }
+        return sum;
+    }
+
+    public Map<String, Reading> readings() {
+        return blueprint.readings();
+    }
+
+    public Map<String, Handle> handles() {
+        return blueprint.handles();
+    }
+
+    public double read(Reading reading) {
+        return reading.value().at(x);
+    }
+
+    /** Any slot by name, for tests and charts; IllegalStateException when there is none. */
+    public double slot(String name) {
+        int slot = slots.find(name);
+        if (slot < 0) {
+            throw new IllegalStateException("no slot '" + name + "'");
+        }
+        return x[slot];
+    }
+
+    /** An ohm-meter between two terminals, the plug out. */
+    public double ohms(int from, int to) {
+        return circuit.resistance(x, from, to);
+    }
+
+    public double ohms(int[] joined, int to) {
+        return circuit.resistance(x, joined, to);
+    }
+
+    public Blueprint blueprint() {
+        return blueprint;
+    }
+
+    /** Everything that changes, for a fork. */
+    public Snapshot save() {
+        return new Snapshot(this);
+    }
+
+    /** A saved state of one plant. */
+    public static final class Snapshot {
+        private final double[] x;
+        private final double[] temperatures;
+        private final double[] slopes;
+        private final double[] vessels;
+        private final double[] lines;
+        private final double[] flows;
+
+        private Snapshot(Plant p) {
+            x = p.x.clone();
+            temperatures = p.temperatures.clone();
+            slopes = p.slopes.clone();
+            vessels = new double[4 * p.vessels.length];
+            lines = new double[p.hydraulics.stateSize()];
+            flows = new double[Carried.BOOKS + p.carried.intoHeat.length + p.vessels.length];
+            store(p);
+        }
+
+        void store(Plant p) {
+            System.arraycopy(p.x, 0, x, 0, x.length);
+            System.arraycopy(p.temperatures, 0, temperatures, 0, temperatures.length);
+            System.arraycopy(p.slopes, 0, slopes, 0, slopes.length);
+            for (int v = 0; v < p.vessels.length; v++) {
+                vessels[4 * v] = p.vessels[v].water;
+                vessels[4 * v + 1] = p.vessels[v].energy;
+                vessels[4 * v + 2] = p.vessels[v].air;
+                vessels[4 * v + 3] = p.vessels[v].salt;
+            }
+            p.hydraulics.save(lines);
+            p.carried.save(flows);
+        }
+    }
+
+    void store(Snapshot s) {
+        s.store(this);
+    }
+
+    /** Back to a saved state. */
+    public void restore(Snapshot s) {
+        System.arraycopy(s.x, 0, x, 0, x.length);
+        System.arraycopy(s.temperatures, 0, temperatures, 0, temperatures.length);
+        System.arraycopy(s.slopes, 0, slopes, 0, slopes.length);
+        for (int v = 0; v < vessels.length; v++) {
+            vessels[v].water = s.vessels[4 * v];
+            vessels[v].energy = s.vessels[4 * v + 1];
+            vessels[v].air = s.vessels[4 * v + 2];
+            vessels[v].salt = s.vessels[4 * v + 3];
+            vessels[v].flash.temperature(x[vessels[v].vessel.temperature()]);
+            vessels[v].settle();
+        }
+        hydraulics.load(s.lines);
+        carried.load(s.flows);
+    }
+
+    public List<FluidPlan.Outlet> outlets() {
+        return blueprint.fluid().outlets();
+    }
+}
