@@ -12,6 +12,17 @@ import wetside.machine.Medium;
  */
 final class Carried {
     private static final double NOTHING = 1e-9;
+    /** Gas with less air than this may leave in long steps. */
+    private static final double AIRLESS = 1e-3;
+    static final int MASS_IN = 0;
+    static final int MASS_OUT = 1;
+    static final int AIR_IN = 2;
+    static final int AIR_OUT = 3;
+    static final int ENERGY_IN = 4;
+    static final int ENERGY_OUT = 5;
+    static final int LINE_MASS = 6;
+    static final int LINE_ENERGY = 7;
+    static final int BOOKS = 8;
 
     private final FluidPlan plan;
     private final Enthalpy enthalpy = new Enthalpy();
@@ -44,15 +55,8 @@ final class Carried {
     /** Σ q (h − u') at each vessel [W]: how the flows would move its temperature. */
     final double[] advected;
     /** Booked over the run: mass and energy in from openings, out through outlets, left in the lines. */
-    double massIn;
+    final double[] books = new double[BOOKS];
 
-    double massOut;
-    double airIn;
-    double airOut;
-    double energyIn;
-    double energyOut;
-    double lineMass;
-    double lineEnergy;
     /** Greatest liquid flow into or out of a vessel, an opening or an outlet during the last step [kg/s]. */
     double busiest;
     /** Greatest share of a vessel's gas that leaves per second [1/s]. */
@@ -231,15 +235,15 @@ final class Carried {
             if (o.stock() >= 0) {
                 x[o.stock()] = Math.max(0, x[o.stock()] - q * dt);
             }
-            massIn += q * dt;
-            energyIn += q * hGiven * dt;
+            books[MASS_IN] += q * dt;
+            books[ENERGY_IN] += q * hGiven * dt;
             busiest = Math.max(busiest, q);
         } else if (outletAt[node] >= 0) {
-            airIn += q * dt;
-            energyIn += q * hGiven * dt;
+            books[AIR_IN] += q * dt;
+            books[ENERGY_IN] += q * hGiven * dt;
         } else {
-            lineMass -= q * dt;
-            lineEnergy -= q * hGiven * dt;
+            books[LINE_MASS] -= q * dt;
+            books[LINE_ENERGY] -= q * hGiven * dt;
         }
     }
 
@@ -267,21 +271,21 @@ final class Carried {
             if (o.stock() >= 0) {
                 x[o.stock()] += q * dt;
             }
-            massIn -= q * dt;
-            energyIn -= q * branchH[i] * dt;
+            books[MASS_IN] -= q * dt;
+            books[ENERGY_IN] -= q * branchH[i] * dt;
         } else if (outletAt[node] >= 0) {
             leave(i, plan.outlets().get(outletAt[node]), q, x, atmosphere, dt);
         } else {
-            lineMass += q * dt;
-            lineEnergy += q * branchH[i] * dt;
+            books[LINE_MASS] += q * dt;
+            books[LINE_ENERGY] += q * branchH[i] * dt;
         }
     }
 
     private void leave(int i, FluidPlan.Outlet o, double q, double[] x, double atmosphere, double dt) {
         double water = q * (1 - branchAir[i]);
-        massOut += water * dt;
-        airOut += q * branchAir[i] * dt;
-        energyOut += q * branchH[i] * dt;
+        books[MASS_OUT] += water * dt;
+        books[AIR_OUT] += q * branchAir[i] * dt;
+        books[ENERGY_OUT] += q * branchH[i] * dt;
         if (water < NOTHING) {
             return;
         }
@@ -299,8 +303,20 @@ final class Carried {
 
     private void note(double q, double airShare, VesselState v, double gas) {
         busiest = Math.max(busiest, q * (1 - gas));
-        if (gas > 0) {
+        if (gas > 0 && v.airShareOfGas() > AIRLESS) {
             gasTurnover = Math.max(gasTurnover, q * gas / v.gasMass());
         }
+    }
+
+    void save(double[] into) {
+        System.arraycopy(books, 0, into, 0, BOOKS);
+        System.arraycopy(intoHeat, 0, into, BOOKS, intoHeat.length);
+        System.arraycopy(advected, 0, into, BOOKS + intoHeat.length, advected.length);
+    }
+
+    void load(double[] saved) {
+        System.arraycopy(saved, 0, books, 0, BOOKS);
+        System.arraycopy(saved, BOOKS, intoHeat, 0, intoHeat.length);
+        System.arraycopy(saved, BOOKS + intoHeat.length, advected, 0, advected.length);
     }
 }

@@ -11,6 +11,7 @@ final class HeatNodes {
     private final int[] compact;
     private final double[] capacity;
     private final int[] vesselNode;
+    private final int[] wetted;
 
     HeatNodes(Blueprint b) {
         compact = new int[b.nodeCount(Medium.HEAT)];
@@ -41,11 +42,21 @@ final class HeatNodes {
         for (HeatPlan.NodeSlot s : b.heat().temperatures()) {
             n = use(s.node(), n);
         }
-        capacity = new double[n];
-        b.heat().capacities().forEach(c -> capacity[compact[c.node()]] += c.capacity());
         vesselNode = b.fluid().vessels().stream()
                 .mapToInt(v -> compact[v.heatNode()])
                 .toArray();
+        double[] held = new double[n + vesselNode.length];
+        b.heat().capacities().forEach(c -> held[compact[c.node()]] += c.capacity());
+        wetted = new int[vesselNode.length];
+        Arrays.fill(wetted, -1);
+        for (int v = 0; v < vesselNode.length; v++) {
+            if (held[vesselNode[v]] > 0) {
+                wetted[v] = n;
+                held[n++] = held[vesselNode[v]];
+                held[vesselNode[v]] = 0;
+            }
+        }
+        capacity = Arrays.copyOf(held, n);
     }
 
     private int use(int node, int next) {
@@ -68,6 +79,11 @@ final class HeatNodes {
     /** Fixed heat capacity of a node [J/K], without vessel content. */
     double capacity(int i) {
         return capacity[i];
+    }
+
+    /** Node of the metal wetted by vessel {@code v}, a node of its own beside the content, or -1. */
+    int wettedBy(int v) {
+        return wetted[v];
     }
 
     int ofVessel(int v) {

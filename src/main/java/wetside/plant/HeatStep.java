@@ -1,6 +1,8 @@
 package wetside.plant;
 
+import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.List;
 import wetside.blueprint.FluidPlan;
 import wetside.blueprint.HeatPlan;
 
@@ -10,6 +12,8 @@ import wetside.blueprint.HeatPlan;
  */
 final class HeatStep {
     private static final int MAX_REDO = 4;
+    /** Metal touched by a vessel's content follows it within this time [s]. */
+    private static final double WETTED_LAG = 2;
 
     private final HeatNodes nodes;
     private final Regulators regulators;
@@ -42,16 +46,17 @@ final class HeatStep {
         rhs = new double[n];
         predicted = new double[n];
         heat = new double[n];
-        int m = plan.conductances().size();
-        from = new int[m];
-        to = new int[m];
-        conductance = new double[m];
-        for (int i = 0; i < m; i++) {
-            HeatPlan.Conductance c = plan.conductances().get(i);
-            from[i] = nodes.of(c.from());
-            to[i] = nodes.of(c.to());
-            conductance[i] = c.conductance();
+        List<double[]> all = new ArrayList<>();
+        plan.conductances().forEach(c -> all.add(new double[] {nodes.of(c.from()), nodes.of(c.to()), c.conductance()}));
+        for (int v = 0; v < fluid.vessels().size(); v++) {
+            if (nodes.wettedBy(v) >= 0) {
+                double g = nodes.capacity(nodes.wettedBy(v)) / WETTED_LAG;
+                all.add(new double[] {nodes.ofVessel(v), nodes.wettedBy(v), g});
+            }
         }
+        from = all.stream().mapToInt(c -> (int) (c[0] < 0 ? c[1] : c[0])).toArray();
+        to = all.stream().mapToInt(c -> (int) (c[0] < 0 ? -1 : c[1])).toArray();
+        conductance = all.stream().mapToDouble(c -> c[2]).toArray();
         sourceNode = plan.sources().stream().mapToInt(s -> nodes.of(s.node())).toArray();
         sourceSlot = plan.sources().stream().mapToInt(HeatPlan.Source::power).toArray();
         loopHot = new int[fluid.loops().size()];
@@ -142,9 +147,5 @@ final class HeatStep {
             heat[sourceNode[k]] += p;
             taken += p;
         }
-    }
-
-    int nodeCount() {
-        return nodes.count();
     }
 }

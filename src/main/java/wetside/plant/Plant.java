@@ -19,6 +19,7 @@ public final class Plant {
     private final Blueprint blueprint;
     private final Slots slots;
     private final VesselState[] vessels;
+    private final VesselRow[] rows;
     private final HeatNodes nodes;
     private final HeatStep heat;
     private final Regulators regulators;
@@ -35,23 +36,25 @@ public final class Plant {
     final double[] slopes;
     final double[] capacities;
     private final double[] before;
+    private final double[] weights;
     private final Balance balance;
 
     private Plant(Blueprint b) {
         blueprint = b;
         slots = b.slots();
+        hydraulics = Hydraulics.of(b.fluid(), slots, b.nodeCount(Medium.FLUID));
         x = slots.firstValues();
         nodes = new HeatNodes(b);
         vessels = b.fluid().vessels().stream().map(VesselState::new).toArray(VesselState[]::new);
+        rows = Arrays.stream(vessels).map(v -> v.row).toArray(VesselRow[]::new);
         regulators = new Regulators(
                 b.heat(),
                 nodes,
                 b.heat().sources().stream().mapToInt(HeatPlan.Source::power).toArray());
         heat = new HeatStep(nodes, b.heat(), regulators, b.fluid());
-        hydraulics = Hydraulics.of(b.fluid(), slots, b.nodeCount(Medium.FLUID));
         circuit = Circuit.of(b.current(), b.nodeCount(Medium.CURRENT));
         carried = new Carried(b, vessels, hydraulics, nodes);
-        loops = LoopFlow.all(b.fluid(), x);
+        loops = LoopFlow.all(b.fluid());
         controls = b.controls().toArray(new Control[0]);
         stateSlots = java.util.stream.IntStream.range(0, slots.size())
                 .filter(slots::isState)
@@ -59,9 +62,13 @@ public final class Plant {
         temperatureSlots = b.heat().temperatures().toArray(new HeatPlan.NodeSlot[0]);
         temperatures = new double[nodes.count()];
         slopes = new double[nodes.count()];
+        advectedByNode = new double[nodes.count()];
         capacities = new double[nodes.count()];
         before = new double[stateSlots.length];
         balance = new Balance();
+        weights = new double[nodes.count()];
+        Arrays.fill(weights, 1);
+        b.heat().sources().forEach(s -> weights[nodes.of(s.node())] = 0.1);
         start();
     }
 
@@ -79,7 +86,6 @@ public final class Plant {
         for (VesselState v : vessels) {
             v.fill(ambient, x[blueprint.atmosphere()], supply);
         }
-        hydraulics.start(x, vessels);
         show();
         settle();
         circuitChanged();
@@ -91,7 +97,7 @@ public final class Plant {
         double ambient = x[blueprint.ambient()];
         double atmosphere = x[blueprint.atmosphere()];
         for (int v = 0; v < vessels.length; v++) {
-            capacities[nodes.ofVessel(v)] = vessels[v].heatCapacity() + nodes.capacity(nodes.ofVessel(v));
+            capacities[nodes.ofVessel(v)] = vessels[v].heatCapacity();
         }
         for (int i = 0; i < loops.length; i++) {
             int v = nodes.ofVessel(loops[i].vessel());
@@ -102,9 +108,9 @@ public final class Plant {
         heat.predict(x, temperatures, capacities, advectedByNode, slopes, ambient, dt);
         heat.fluxes(ambient);
         for (int v = 0; v < vessels.length; v++) {
-            hydraulics.vessel(v, vessels[v], heat.predicted[nodes.ofVessel(v)]);
+            vessels[v].tell(heat.predicted[nodes.ofVessel(v)]);
         }
-        boolean found = hydraulics.solve(x, dt);
+        boolean found = hydraulics.solve(x, dt, rows);
         carried.move(x, temperatures, atmosphere, dt);
         apply(dt);
         balance.step(dt, heat.taken, heat.lost);
@@ -112,12 +118,9 @@ public final class Plant {
         return found;
     }
 
-    private double[] advectedByNode = new double[0];
+    private final double[] advectedByNode;
 
     private void advection() {
-        if (advectedByNode.length != nodes.count()) {
-            advectedByNode = new double[nodes.count()];
-        }
         System.arraycopy(carried.intoHeat, 0, advectedByNode, 0, advectedByNode.length);
         for (int v = 0; v < vessels.length; v++) {
             advectedByNode[nodes.ofVessel(v)] += carried.advected[v];
@@ -126,38 +129,21 @@ public final class Plant {
 
     private void apply(double dt) {
         for (int i = 0; i < temperatures.length; i++) {
-            double c = nodes.capacity(i);
+            capacities[i] = nodes.capacity(i);
+            double c = capacities[i];
             double was = temperatures[i];
             temperatures[i] = c > 0 ? was + dt * (heat.heat[i] + carried.intoHeat[i]) / c : heat.predicted[i];
             slopes[i] = (temperatures[i] - was) / dt;
         }
         for (int v = 0; v < vessels.length; v++) {
             int i = nodes.ofVessel(v);
-            double was = vessels[v].temperature();
-            // metal tied to the content without a resistance shares its heat by capacity
-            double total = capacities[i];
-            double metal = nodes.capacity(i);
-            double q = dt * (heat.heat[i] + carried.intoHeat[i]);
-            vessels[v].energy += q * (total - metal) / total;
+            double was = temperatures[i];
+            vessels[v].energy += dt * (heat.heat[i] + carried.intoHeat[i]);
             vessels[v].settle();
-            if (metal > 0) {
-                sharedMetal(v, q * metal / total, was, metal);
-            }
             temperatures[i] = vessels[v].temperature();
             slopes[i] = (temperatures[i] - was) / dt;
         }
     }
-
-    /** Metal wetted by the content follows it: what it takes beyond its share comes from the content. */
-    private void sharedMetal(int v, double given, double was, double metal) {
-        double needed = metal * (vessels[v].temperature() - was);
-        vessels[v].energy -= needed - given;
-        double t = vessels[v].temperature();
-        vessels[v].settle();
-        metalError += metal * (vessels[v].temperature() - t);
-    }
-
-    private double metalError;
 
     /** Writes what nodes and vessels are into the slots. */
     private void show() {
@@ -242,7 +228,7 @@ public final class Plant {
     }
 
     public Balance balance() {
-        balance.close(storedMass(), storedAir(), storedEnergy(), carried, circuit.chargeResidual());
+        balance.close(storedMass(), storedAir(), storedEnergy(), carried, circuit.balance());
         return balance;
     }
 
@@ -312,13 +298,20 @@ public final class Plant {
         return new Snapshot(this);
     }
 
+    /** How much a bend of node {@code i} counts: metal with an element in it runs ahead without harm. */
+    double weight(int i) {
+        return weights[i];
+    }
+
     /** A saved state of one plant. */
     public static final class Snapshot {
         private final double[] x;
         private final double[] temperatures;
         private final double[] slopes;
         private final double[] vessels;
-        private final double[] lines;
+        private long held;
+        private double taken;
+        private double lost;
         private final double[] flows;
 
         private Snapshot(Plant p) {
@@ -326,9 +319,12 @@ public final class Plant {
             temperatures = p.temperatures.clone();
             slopes = p.slopes.clone();
             vessels = new double[4 * p.vessels.length];
-            lines = new double[p.hydraulics.stateSize()];
             flows = new double[Carried.BOOKS + p.carried.intoHeat.length + p.vessels.length];
             store(p);
+        }
+
+        double pressure(Plant p, int v) {
+            return x[p.vessels[v].vessel.pressure()];
         }
 
         void store(Plant p) {
@@ -341,7 +337,9 @@ public final class Plant {
                 vessels[4 * v + 2] = p.vessels[v].air;
                 vessels[4 * v + 3] = p.vessels[v].salt;
             }
-            p.hydraulics.save(lines);
+            held = p.circuit.held();
+            taken = p.balance.taken();
+            lost = p.balance.lost();
             p.carried.save(flows);
         }
     }
@@ -360,10 +358,10 @@ public final class Plant {
             vessels[v].energy = s.vessels[4 * v + 1];
             vessels[v].air = s.vessels[4 * v + 2];
             vessels[v].salt = s.vessels[4 * v + 3];
-            vessels[v].flash.temperature(x[vessels[v].vessel.temperature()]);
-            vessels[v].settle();
+            vessels[v].settle(x[vessels[v].vessel.temperature()]);
         }
-        hydraulics.load(s.lines);
+        circuit.hold(s.held);
+        balance.load(s.taken, s.lost);
         carried.load(s.flows);
     }
 

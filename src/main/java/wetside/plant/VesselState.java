@@ -14,12 +14,14 @@ final class VesselState {
 
     static final double CV_AIR = 718;
     /** A bubble always remains: removes the kink where a vessel becomes full [kg]. */
-    static final double LEAST_AIR = 1e-7;
+    static final double LEAST_AIR = Flash.LEAST_AIR;
 
     private static final double LEAST_WATER = 1e-6;
 
     final FluidPlan.Vessel vessel;
-    final Flash flash = new Flash();
+    final VesselRow row;
+    private final Flash flash;
+    private final double[] s = new double[Saturation.SIZE];
     double water;
     double energy;
     double air;
@@ -27,23 +29,20 @@ final class VesselState {
 
     VesselState(FluidPlan.Vessel vessel) {
         this.vessel = vessel;
+        row = VesselRow.of(vessel);
+        flash = new Flash(vessel.volume(), vessel.stiffness());
     }
 
     /** Fills the vessel to its starting share at rest: water, the rest air and vapour at the pressure outside. */
     void fill(double temperature, double atmosphere, double conductivity) {
-        double[] s = new double[Saturation.SIZE];
         Saturation.at(temperature, s);
-        double vl = s[Saturation.LIQUID_VOLUME];
         double gas = vessel.volume() * (1 - vessel.fill());
-        double liquid = vessel.volume() * vessel.fill() / vl;
-        double vapour = gas / s[Saturation.VAPOUR_VOLUME];
-        water = liquid + vapour;
+        double liquid = vessel.volume() * vessel.fill() / s[Saturation.LIQUID_VOLUME];
+        water = liquid + gas / s[Saturation.VAPOUR_VOLUME];
         air = Math.max(LEAST_AIR, (atmosphere - s[Saturation.PRESSURE]) * gas / (R_AIR * temperature));
-        energy = liquid * s[Saturation.LIQUID_ENERGY]
-                + vapour * s[Saturation.VAPOUR_ENERGY]
-                + air * CV_AIR * (temperature - ZERO);
         salt = liquid * conductivity;
-        flash.solve(water, energy, air, vessel.volume(), vessel.stiffness(), temperature);
+        energy = flash.at(water, air, temperature);
+        Saturation.at(flash.temperature(), s);
     }
 
     /** Books a stream into the vessel (out of it when {@code mass} is negative). */
@@ -55,7 +54,17 @@ final class VesselState {
     }
 
     void settle() {
-        flash.solve(water, energy, air, vessel.volume(), vessel.stiffness(), flash.temperature());
+        settle(flash.temperature());
+    }
+
+    void settle(double guess) {
+        flash.solve(water, energy, air, guess);
+        Saturation.at(flash.temperature(), s);
+    }
+
+    /** Tells the water solver what is in here, held at the temperature the heat step found. */
+    void tell(double heated) {
+        row.at(water, air, heated, flash.capacity());
     }
 
     double temperature() {
@@ -75,17 +84,17 @@ final class VesselState {
     }
 
     double liquidEnergy() {
-        return flash.liquidEnergy();
+        return s[Saturation.LIQUID_ENERGY];
     }
 
     double liquidEnthalpy() {
-        return flash.liquidEnergy() + flash.pressure() * flash.liquidVolume();
+        return s[Saturation.LIQUID_ENERGY] + flash.pressure() * s[Saturation.LIQUID_VOLUME];
     }
 
     /** Of the gas as it is mixed [J/kg]. */
     double gasEnthalpy() {
         double y = airShareOfGas();
-        double steam = flash.vapourEnergy() + flash.saturationPressure() * flash.vapourVolume();
+        double steam = s[Saturation.VAPOUR_ENERGY] + s[Saturation.PRESSURE] * s[Saturation.VAPOUR_VOLUME];
         return (1 - y) * steam + y * airEnthalpy(flash.temperature());
     }
 
@@ -100,11 +109,11 @@ final class VesselState {
 
     /** Heat capacity of the content at fixed masses [J/K]. */
     double heatCapacity() {
-        return flash.heatCapacity();
+        return flash.capacity();
     }
 
     /** Share of the volume that is liquid. */
     double level() {
-        return (water - flash.vapour()) * flash.liquidVolume() / vessel.volume();
+        return flash.level();
     }
 }

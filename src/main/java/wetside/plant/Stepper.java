@@ -1,0 +1,149 @@
+package wetside.plant;
+
+/**
+ * Moves a plant on in time with steps as long as its own change allows: rejected and redone when temperatures bend or steam
+ * pressure jumps too much, cut to find the moment a contact, a valve or a probe changes, and landing exactly on timers.
+ */
+public final class Stepper {
+    private static final double LEAST = 0.01;
+    private static final double FIRST = 0.05;
+    private static final double MOST = 20;
+    /** Aimed-at bend of any temperature within a step [K]. */
+    private static final double TOLERANCE = 0.03;
+    /** Moments at which something changes by itself are found to within this [s]. */
+    private static final double MOMENT = 0.25;
+
+    private static final double PRESSURE_AIM = 0.05e5;
+    private static final double PRESSURE_REJECT = 0.15e5;
+    /** Above this liquid flow [kg/s] levels and lines are followed at half-second steps. */
+    private static final double BUSY = 1e-3;
+
+    private static final double TRICKLE = 5e-5;
+
+    private final Plant plant;
+    private final Plant.Snapshot saved;
+    private final double[] predictedSlope;
+    private double next = FIRST;
+    private double time;
+    private long steps;
+    private long rejected;
+    private long unsolved;
+
+    public Stepper(Plant plant) {
+        this.plant = plant;
+        saved = plant.save();
+        predictedSlope = new double[plant.temperatures.length];
+    }
+
+    public double time() {
+        return time;
+    }
+
+    public void time(double seconds) {
+        time = seconds;
+    }
+
+    public long steps() {
+        return steps;
+    }
+
+    public long rejected() {
+        return rejected;
+    }
+
+    /** Accepted steps in which water and steam found no balance. */
+    public long unsolved() {
+        return unsolved;
+    }
+
+    /** Says that an operator has moved something: contacts and controls settle and steps begin small again. */
+    public void moved() {
+        plant.settle();
+        plant.circuitChanged();
+        next = FIRST;
+    }
+
+    /** Takes one step of at most {@code most} seconds. */
+    public void advance(double most) {
+        double dt = Math.min(Math.min(next, most), Math.max(LEAST, plant.horizon()));
+        if (most - dt < LEAST) {
+            dt = most;
+        }
+        plant.store(saved);
+        while (true) {
+            System.arraycopy(plant.slopes, 0, predictedSlope, 0, predictedSlope.length);
+            boolean solved = plant.step(dt);
+            double error = error(dt);
+            if (dt > LEAST && (!solved || error > 4 * TOLERANCE || pressureJump() > PRESSURE_REJECT)) {
+                dt = redo(Math.max(LEAST, dt * 0.4));
+                continue;
+            }
+            boolean jumped = plant.act(dt);
+            if (jumped && dt > MOMENT) {
+                dt = redo(Math.max(MOMENT / 2, dt / 4));
+                continue;
+            }
+            accept(dt, error, jumped, solved);
+            return;
+        }
+    }
+
+    private double redo(double dt) {
+        rejected++;
+        plant.restore(saved);
+        return dt;
+    }
+
+    private void accept(double dt, double error, boolean jumped, boolean solved) {
+        time += dt;
+        steps++;
+        if (!solved) {
+            unsolved++;
+        }
+        if (jumped) {
+            plant.settle();
+            plant.circuitChanged();
+            next = FIRST;
+            return;
+        }
+        double grow = Math.max(0.3, Math.min(2, 0.85 * Math.sqrt(TOLERANCE / Math.max(1e-9, error))));
+        double jump = pressureJump();
+        if (jump > 0) {
+            grow = Math.min(grow, PRESSURE_AIM / jump);
+        }
+        next = Math.max(LEAST, Math.min(cap(), dt * Math.max(0.3, grow)));
+    }
+
+    /** Half the greatest bend of a temperature over the step [K]; heated metal counts a tenth. */
+    private double error(double dt) {
+        double worst = 0;
+        for (int i = 0; i < predictedSlope.length; i++) {
+            double bend = Math.abs(plant.slopes[i] - predictedSlope[i]) * dt / 2;
+            worst = Math.max(worst, bend * plant.weight(i));
+        }
+        return worst;
+    }
+
+    private double pressureJump() {
+        double worst = 0;
+        for (int v = 0; v < plant.vessels().length; v++) {
+            VesselState state = plant.vessels()[v];
+            if (state.level() < 0.97) {
+                worst = Math.max(worst, Math.abs(state.pressure() - saved.pressure(plant, v)));
+            }
+        }
+        return worst;
+    }
+
+    private double cap() {
+        double cap = MOST;
+        double flow = plant.carried().busiest;
+        if (flow > BUSY) {
+            cap = 0.5;
+        } else if (flow > TRICKLE) {
+            cap = 5;
+        }
+        double turnover = plant.carried().gasTurnover;
+        return turnover > 0 ? Math.min(cap, Math.max(0.05, 0.3 / turnover)) : cap;
+    }
+}
