@@ -267,6 +267,11 @@ public final class Plant {
         return blueprint.handles();
     }
 
+    /** Moves a handle; tell the {@link Stepper} afterwards. */
+    public void set(Handle handle, double position) {
+        x[handle.slot()] = position;
+    }
+
     public double read(Reading reading) {
         return reading.value().at(x);
     }
