@@ -14,6 +14,7 @@ final class Carried {
     private static final double NOTHING = 1e-9;
     /** Gas with less air than this may leave in long steps. */
     private static final double AIRLESS = 1e-3;
+
     static final int MASS_IN = 0;
     static final int MASS_OUT = 1;
     static final int AIR_IN = 2;

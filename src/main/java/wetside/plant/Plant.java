@@ -102,7 +102,10 @@ public final class Plant {
         for (int i = 0; i < loops.length; i++) {
             int v = nodes.ofVessel(loops[i].vessel());
             int g = nodes.of(loops[i].loop().heatNode());
-            heat.loop(i, v, loops[i].conductance(x, temperatures[v], temperatures[g], vessels[loops[i].vessel()].level()));
+            heat.loop(
+                    i,
+                    v,
+                    loops[i].conductance(x, temperatures[v], temperatures[g], vessels[loops[i].vessel()].level()));
         }
         advection();
         heat.predict(x, temperatures, capacities, advectedByNode, slopes, ambient, dt);

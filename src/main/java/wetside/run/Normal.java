@@ -10,7 +10,8 @@ final class Normal {
             return -quantile(1 - p);
         }
         double t = Math.sqrt(-2 * Math.log(Math.max(1e-12, 1 - p)));
-        double z = t - (2.515517 + t * (0.802853 + t * 0.010328)) / (1 + t * (1.432788 + t * (0.189269 + t * 0.001308)));
+        double z =
+                t - (2.515517 + t * (0.802853 + t * 0.010328)) / (1 + t * (1.432788 + t * (0.189269 + t * 0.001308)));
         for (int i = 0; i < 2; i++) {
             double density = Math.exp(-z * z / 2) / Math.sqrt(2 * Math.PI);
             z -= (cdf(z) - p) / Math.max(1e-12, density);

@@ -86,10 +86,12 @@ public final class Run {
     }
 
     private Handle handle(String name) {
-        Handle handle =
-                names.resolve(name).map(n -> plant.handles().get(n)).orElse(null);
+        Handle handle = names.resolve(name).map(n -> plant.handles().get(n)).orElse(null);
         if (handle == null) {
-            throw new NoSuchThing("this machine has no handle '" + name + "'", name, plant.handles().keySet());
+            throw new NoSuchThing(
+                    "this machine has no handle '" + name + "'",
+                    name,
+                    plant.handles().keySet());
         }
         return handle;
     }
@@ -98,7 +100,8 @@ public final class Run {
         if (!handle.options().isEmpty()) {
             int i = handle.options().indexOf(value);
             if (i < 0) {
-                throw new NoSuchThing("'" + handle.name() + "' cannot be set to '" + value + "'", value, handle.options());
+                throw new NoSuchThing(
+                        "'" + handle.name() + "' cannot be set to '" + value + "'", value, handle.options());
             }
             return i;
         }
@@ -106,7 +109,8 @@ public final class Run {
             double v = Quantity.parse(value, wetside.units.Dimension.RATIO).si();
             return Math.max(handle.least(), Math.min(handle.most(), v));
         } catch (NotAQuantity e) {
-            throw new NoSuchThing("'" + handle.name() + "' takes a share such as 50 %, not '" + value + "'", value, List.of());
+            throw new NoSuchThing(
+                    "'" + handle.name() + "' takes a share such as 50 %, not '" + value + "'", value, List.of());
         }
     }
 
@@ -138,11 +142,12 @@ public final class Run {
 
     /** A reading by role or id. */
     public Reading reading(String name) {
-        Reading reading =
-                names.resolve(name).map(n -> plant.readings().get(n)).orElse(null);
+        Reading reading = names.resolve(name).map(n -> plant.readings().get(n)).orElse(null);
         if (reading == null) {
             throw new NoSuchThing(
-                    "this machine has no reading '" + name + "'", name, plant.readings().keySet());
+                    "this machine has no reading '" + name + "'",
+                    name,
+                    plant.readings().keySet());
         }
         return reading;
     }

@@ -1,0 +1,45 @@
+package wetside.procedure;
+
+import java.util.ArrayList;
+import java.util.List;
+import wetside.machine.Component;
+import wetside.machine.Medium;
+import wetside.run.Names;
+import wetside.run.Run;
+
+/** Where the tips of an ohm-meter go: "brew element.1", or several held together with "+". */
+final class Terminals {
+    private Terminals() {}
+
+    static boolean known(String tip, Names names) {
+        for (String one : tip.split("\\+")) {
+            int dot = one.lastIndexOf('.');
+            boolean there = dot > 0
+                    && names.component(one.substring(0, dot).trim())
+                            .flatMap(c -> c.kind().port(one.substring(dot + 1).trim()))
+                            .filter(p -> p.medium() == Medium.CURRENT)
+                            .isPresent();
+            if (!there) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    static double ohms(List<String> tips, Run run) {
+        int[] red = terminals(tips.get(0), run);
+        int[] black = terminals(tips.get(1), run);
+        return run.plant().ohms(red, black[0]);
+    }
+
+    private static int[] terminals(String tip, Run run) {
+        Names names = new Names(run.plant().blueprint().machine());
+        List<Integer> found = new ArrayList<>();
+        for (String one : tip.split("\\+")) {
+            int dot = one.lastIndexOf('.');
+            Component c = names.component(one.substring(0, dot).trim()).orElseThrow();
+            found.add(run.plant().blueprint().terminal(c, one.substring(dot + 1).trim()));
+        }
+        return found.stream().mapToInt(Integer::intValue).toArray();
+    }
+}

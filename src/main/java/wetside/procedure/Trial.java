@@ -1,0 +1,137 @@
+package wetside.procedure;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import wetside.blueprint.Reading;
+import wetside.kind.Kinds;
+import wetside.machine.Machine;
+import wetside.plant.Plant;
+import wetside.run.Names;
+import wetside.run.Run;
+import wetside.run.Scenario;
+
+/**
+ * All procedures of one machine, run on one plant after the other: each routine once, begun from the stored end of the
+ * routine it follows, read by every procedure that belongs to it.
+ */
+public final class Trial {
+    /** What an ohm-meter shows as open [Ω]. */
+    public static final double OPEN = 2e7;
+
+    private final Procedures all;
+    private final List<Procedure> procedures;
+    private final List<Stage> stages;
+    private final Map<String, Scenario> prepare;
+
+    /** A routine, the procedures read in it (positions in {@link #procedures}), and what follows it. */
+    private record Stage(Scenario scenario, List<Integer> read, List<Stage> next) {}
+
+    /**
+     * @param first what is done before everything, e.g. setting the source selector to how the machine is fed
+     */
+    public Trial(Procedures all, Machine machine, List<Scenario> first) {
+        this.all = all;
+        prepare = new LinkedHashMap<>();
+        first.forEach(s -> prepare.put(s.name(), s));
+        Plant plant = Plant.of(Kinds.blueprint(machine));
+        Names names = new Names(machine);
+        procedures = all.all().stream().filter(p -> fits(p, names, plant)).toList();
+        stages = stages(null);
+    }
+
+    private boolean fits(Procedure p, Names names, Plant plant) {
+        boolean readable = p.reading().channel().isPresent()
+                ? names.resolve(p.reading().channel().get())
+                        .filter(plant.readings()::containsKey)
+                        .isPresent()
+                : p.reading().ohmsBetween().stream().allMatch(t -> Terminals.known(t, names));
+        boolean reachable = p.inside().stream().allMatch(r -> names.component(r).isPresent());
+        return readable && reachable && chainFits(p.routine(), names, plant);
+    }
+
+    private boolean chainFits(String routine, Names names, Plant plant) {
+        Scenario s = all.routine(routine).orElseThrow(() -> new IllegalStateException("no routine '" + routine + "'"));
+        return names.fits(s, plant)
+                && s.from().map(f -> chainFits(f, names, plant)).orElse(true);
+    }
+
+    private List<Stage> stages(String after) {
+        List<Stage> found = new ArrayList<>();
+        for (Scenario s : all.routines().values()) {
+            if (s.from().orElse("").equals(after == null ? "" : after)) {
+                List<Stage> next = stages(s.name());
+                List<Integer> read = new ArrayList<>();
+                for (int i = 0; i < procedures.size(); i++) {
+                    if (procedures.get(i).routine().equals(s.name())) {
+                        read.add(i);
+                    }
+                }
+                if (!read.isEmpty() || !next.isEmpty()) {
+                    found.add(new Stage(s, read, next));
+                }
+            }
+        }
+        return found;
+    }
+
+    /** Those this machine's roles allow, in the order of the values. */
+    public List<Procedure> procedures() {
+        return procedures;
+    }
+
+    /** What every procedure would find on {@code machine}; words as their index, ohms capped at {@link #OPEN}. */
+    public double[] values(Machine machine) {
+        double[] values = new double[procedures.size()];
+        Arrays.fill(values, Double.NaN);
+        Run run = new Run(Plant.of(Kinds.blueprint(machine)));
+        prepare.values().forEach(run::go);
+        Plant.Snapshot start = run.plant().save();
+        for (Stage s : stages) {
+            go(s, run, start, values);
+        }
+        return values;
+    }
+
+    private void go(Stage stage, Run run, Plant.Snapshot from, double[] values) {
+        run.plant().restore(from);
+        run.stepper().moved();
+        run.unwatch();
+        run.marks().clear();
+        List<Taker> takers = new ArrayList<>();
+        for (int i : stage.read()) {
+            Procedure p = procedures.get(i);
+            p.reading().channel().ifPresent(c -> takers.add(new Taker(run.reading(c))));
+            if (p.reading().channel().isEmpty()) {
+                takers.add(null);
+            }
+        }
+        takers.stream().filter(t -> t != null).forEach(run::watch);
+        run.go(stage.scenario());
+        for (int k = 0; k < stage.read().size(); k++) {
+            int i = stage.read().get(k);
+            values[i] = value(procedures.get(i), takers.get(k), run);
+        }
+        if (!stage.next().isEmpty()) {
+            Plant.Snapshot end = run.plant().save();
+            stage.next().forEach(s -> go(s, run, end, values));
+        }
+    }
+
+    private static double value(Procedure p, Taker taker, Run run) {
+        double raw = taker == null
+                ? Math.min(OPEN, Terminals.ohms(p.reading().ohmsBetween(), run))
+                : taker.take(p.reading(), run);
+        if (taker != null && taker.isChoice() || p.answer().isNumber()) {
+            return raw;
+        }
+        return p.answer().word(raw);
+    }
+
+    /** Readings of the machine a procedure reads, for its unit and words. */
+    public static Reading reading(Procedure p, Plant plant) {
+        return new Run(plant).reading(p.reading().channel().orElseThrow());
+    }
+}
