@@ -2,6 +2,7 @@ package wetside.machine;
 
 import java.util.regex.Pattern;
 import wetside.units.Dimension;
+import wetside.units.NotAQuantity;
 import wetside.units.Quantity;
 
 /**
@@ -16,6 +17,9 @@ record Amount(double si, Spread spread) {
 
     static Amount parse(String text, Dimension dimension) {
         String[] parts = PLUS_MINUS.split(text, 2);
+        if (parts.length == 2 && parts[1].isBlank()) {
+            throw new NotAQuantity("\"" + text + "\" ends where its tolerance should be", null);
+        }
         double value = parts.length == 2 && parts[0].isBlank()
                 ? Double.NaN
                 : Quantity.parse(parts[0], dimension).si();

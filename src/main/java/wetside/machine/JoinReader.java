@@ -16,6 +16,7 @@ final class JoinReader {
     private final PartReader parts;
     private final List<String> revisions;
     private final List<Link> links = new ArrayList<>();
+    private boolean complete = true;
 
     JoinReader(Node root, PartReader parts, List<String> revisions) {
         this.root = root;
@@ -37,6 +38,11 @@ final class JoinReader {
 
     /** An element of a chain: entered at one port and, inside a chain, left by the same or another. */
     private record Stop(Machine.End in, Machine.End out) {}
+
+    /** True when every join was understood, so that what is missing is really missing. */
+    boolean complete() {
+        return complete;
+    }
 
     List<Link> links() {
         for (Medium medium : Medium.values()) {
@@ -67,15 +73,15 @@ final class JoinReader {
         if (entry.isMap()) {
             chain = entry.need("join");
             pipe = pipe(entry, medium);
-            in = PartReader.revisions(entry, revisions);
+            in = parts.revisions(entry);
         }
         String text = chain.text();
         String[] said = SIGN.split(text.strip());
-        if (text.isEmpty()) {
-            return;
-        }
         if (said.length < 2) {
-            chain.problem("a join names two ports: \"component.port > component.port\"");
+            complete = false;
+            if (!text.isEmpty()) {
+                chain.problem("a join names two ports: \"component.port > component.port\"");
+            }
             return;
         }
         if (said.length > 2 && pipe != Pipe.NONE) {
@@ -86,6 +92,7 @@ final class JoinReader {
             stops.add(stop(chain, end, medium));
         }
         for (int i = 1; i < stops.size(); i++) {
+            complete &= stops.get(i).isPresent() && stops.get(0).isPresent();
             if (stops.get(i - 1).isPresent() && stops.get(i).isPresent()) {
                 link(
                         chain,
@@ -100,6 +107,7 @@ final class JoinReader {
 
     private void link(Node node, Medium medium, Machine.End from, Machine.End to, Pipe pipe, List<String> in) {
         if (from.equals(to)) {
+            complete = false;
             node.problem("\"" + from + "\" is joined to itself");
         } else {
             links.add(new Link(node, medium, from, to, pipe, in));
@@ -153,7 +161,7 @@ final class JoinReader {
             node.problemAt(
                     said,
                     "there is no component \"" + id + "\"",
-                    Node.nearest(id, parts.nodes().keySet()));
+                    Wording.nearest(id, parts.nodes().keySet()));
             return Optional.empty();
         }
         String first = shape.group(2).strip();
@@ -173,11 +181,11 @@ final class JoinReader {
         Port declared = kind.port(port).orElse(null);
         if (declared == null) {
             List<String> ports = kind.ports().stream().map(Port::name).toList();
-            String near = Node.nearest(port, ports);
+            String near = Wording.nearest(port, ports);
             node.problemAt(
                     said,
                     "\"" + id + "\" is a " + kind.name() + " and has no port \"" + port + "\"; it has "
-                            + Node.inWords(ports),
+                            + Wording.inWords(ports),
                     near);
             return false;
         }

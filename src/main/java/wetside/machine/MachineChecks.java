@@ -1,106 +1,120 @@
 package wetside.machine;
 
 import java.util.ArrayDeque;
+import java.util.ArrayList;
 import java.util.Deque;
 import java.util.HashMap;
 import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.function.Function;
 
-/** Looks at a whole machine of one revision: what is joined to what, and whether it is safe to heat. */
+/**
+ * Looks at whole machines, one revision after the other: what is joined to what, and whether it is safe to heat. What is
+ * wrong in every revision is told once.
+ */
 final class MachineChecks {
     private static final String EARTH = "earth";
 
-    private final String revision;
-    private final List<Component> components;
-    private final List<JoinReader.Link> links;
+    private final List<String> revisions;
     private final Function<String, Node> nodes;
-    private final Map<Machine.End, JoinReader.Link> joined = new HashMap<>();
+    private final boolean complete;
+    private final Map<Complaint, List<String>> complaints = new LinkedHashMap<>();
 
-    MachineChecks(
-            String revision, List<Component> components, List<JoinReader.Link> links, Function<String, Node> nodes) {
-        this.revision = revision;
-        this.components = components;
-        this.links = links;
+    /** What is wrong with a component. */
+    private record Complaint(String component, String what) {}
+
+    /** @param complete false when parts or joins were not understood: then what seems missing may only be misspelt */
+    MachineChecks(List<String> revisions, Function<String, Node> nodes, boolean complete) {
+        this.revisions = revisions;
         this.nodes = nodes;
+        this.complete = complete;
     }
 
-    void all() {
+    void look(String revision, List<Component> components, List<JoinReader.Link> links) {
+        Map<Machine.End, JoinReader.Link> joined = new HashMap<>();
         for (JoinReader.Link link : links) {
-            once(link, link.from());
-            once(link, link.to());
+            once(link, link.from(), joined);
+            once(link, link.to(), joined);
         }
-        components.forEach(this::portsAreJoined);
-        components.stream().filter(c -> c.kind().is(Trait.NEEDS_EARTH)).forEach(this::isEarthed);
-        components.stream().filter(c -> c.kind().is(Trait.CLOSED_VESSEL)).forEach(this::reachesRelief);
+        if (complete) {
+            components.forEach(c -> portsAreJoined(c, revision, joined.keySet()));
+            components.stream()
+                    .filter(c -> c.kind().is(Trait.CLOSED_VESSEL))
+                    .filter(c -> !reachesRelief(c, components, links))
+                    .forEach(c -> complain(
+                            c,
+                            revision,
+                            "nothing relieves this vessel: no line leads from it to a safety or over-pressure valve"
+                                    + " without passing something that can shut"));
+        }
+    }
+
+    /** Notes what was found. */
+    void tell() {
+        complaints.forEach((complaint, in) -> {
+            String where = in.size() == revisions.size() ? "" : " (in revision " + Wording.inWords(in) + ")";
+            nodes.apply(complaint.component()).unknown(complaint.what() + where, "");
+        });
+    }
+
+    private void complain(Component c, String revision, String what) {
+        complaints
+                .computeIfAbsent(new Complaint(c.id(), what), key -> new ArrayList<>())
+                .add(revision);
     }
 
     /** Wires, contacts and linkages may share a port; a pipe cannot be screwed on where one is. */
-    private void once(JoinReader.Link link, Machine.End end) {
+    private static void once(JoinReader.Link link, Machine.End end, Map<Machine.End, JoinReader.Link> joined) {
         JoinReader.Link first = joined.putIfAbsent(end, link);
         if (first != null && link.medium() == Medium.FLUID) {
+            String place = first.node().line() == link.node().line()
+                    ? "in this line"
+                    : "first in line " + first.node().line();
             link.node()
                     .problemAt(
                             end.toString(),
-                            "\"" + end + "\" is joined twice; the first line is in line "
-                                    + first.node().line() + ". Three lines meet in a tee",
+                            "\"" + end + "\" is joined twice, " + place + "; three ways meet in a tee",
                             "");
         }
     }
 
-    private void portsAreJoined(Component c) {
+    private void portsAreJoined(Component c, String revision, Set<Machine.End> joined) {
         for (Port p : c.kind().ports()) {
-            boolean saidElsewhere = p.name().equals(EARTH) && c.kind().is(Trait.NEEDS_EARTH);
-            if (!p.optional() && !saidElsewhere && !joined.containsKey(new Machine.End(c.id(), p.name()))) {
-                nodes.apply(c.id())
-                        .unknown(
-                                "port \"" + p.name() + "\" (" + p.meaning() + ") is joined to nothing in revision "
-                                        + revision + "; it belongs under "
-                                        + p.medium().section(),
-                                "");
+            boolean free = !joined.contains(new Machine.End(c.id(), p.name()));
+            if (free && p.name().equals(EARTH) && c.kind().is(Trait.NEEDS_EARTH)) {
+                complain(c, revision, "live parts in metal: port \"earth\" must be wired to the earth of the machine");
+            } else if (free && !p.optional()) {
+                complain(
+                        c,
+                        revision,
+                        "port \"" + p.name() + "\" (" + p.meaning() + ") is joined to nothing; it belongs under "
+                                + p.medium().section());
             }
-        }
-    }
-
-    private void isEarthed(Component c) {
-        if (!joined.containsKey(new Machine.End(c.id(), EARTH))) {
-            nodes.apply(c.id())
-                    .unknown(
-                            "a " + c.kind().name() + " has live parts in metal; wire its port \"earth\" to the earth of"
-                                    + " the machine",
-                            "");
         }
     }
 
     /** From the vessel along lines and through parts, but through none that can shut. */
-    private void reachesRelief(Component vessel) {
-        Map<String, Component> byId = new HashMap<>();
-        components.forEach(c -> byId.put(c.id(), c));
+    private static boolean reachesRelief(Component vessel, List<Component> components, List<JoinReader.Link> links) {
+        Map<String, Declaration> kinds = new HashMap<>();
+        components.forEach(c -> kinds.put(c.id(), c.kind()));
         Set<String> seen = new HashSet<>(Set.of(vessel.id()));
         Deque<String> open = new ArrayDeque<>(seen);
         while (!open.isEmpty()) {
             String at = open.pop();
-            if (byId.get(at).kind().is(Trait.RELIEF)) {
-                return;
+            if (kinds.get(at).is(Trait.RELIEF)) {
+                return true;
             }
-            if (byId.get(at).kind().is(Trait.SHUTS)) {
-                continue;
-            }
-            for (JoinReader.Link link : links) {
-                if (link.medium() == Medium.FLUID) {
-                    step(link.from(), link.to(), at, seen, open);
-                    step(link.to(), link.from(), at, seen, open);
-                }
+            if (!kinds.get(at).is(Trait.SHUTS)) {
+                links.stream().filter(l -> l.medium() == Medium.FLUID).forEach(l -> {
+                    step(l.from(), l.to(), at, seen, open);
+                    step(l.to(), l.from(), at, seen, open);
+                });
             }
         }
-        nodes.apply(vessel.id())
-                .unknown(
-                        "nothing relieves this vessel in revision " + revision
-                                + ": no lines lead from it to a safety or"
-                                + " over-pressure valve without passing a valve that can shut",
-                        "");
+        return false;
     }
 
     private static void step(Machine.End from, Machine.End to, String at, Set<String> seen, Deque<String> open) {

@@ -56,8 +56,8 @@ public final class MachineFile {
             if (in == null || !name.matches("[\\w-]+")) {
                 throw BadFile.whole(
                         name,
-                        "no machine of this name comes with Wetside; there are " + Node.inWords(names()),
-                        Node.nearest(name, names()));
+                        "no machine of this name comes with Wetside; " + Wording.thereAre(names()),
+                        Wording.nearest(name, names()));
             }
             return read(name + ".yaml", TextFile.decode(name, in), kinds);
         } catch (IOException e) {

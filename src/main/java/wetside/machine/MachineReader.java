@@ -48,16 +48,28 @@ final class MachineReader {
         List<Machine.Panel> panels = panels();
         List<Revision> revisions = revisions();
         List<String> names = revisions.stream().map(Revision::name).toList();
-        PartReader parts =
-                new PartReader(root.need("components").entries(), kinds, new PartReader.Surrounds(size, panels, names));
-        List<JoinReader.Link> links = new JoinReader(root, parts, names).links();
+        Map<String, Node> components = components();
+        PartReader parts = new PartReader(components, kinds, new PartReader.Surrounds(size, panels, names));
+        JoinReader joins = new JoinReader(root, parts, names);
+        List<JoinReader.Link> links = joins.links();
+        MachineChecks checks = new MachineChecks(names, parts::node, parts.complete() && joins.complete());
         Map<String, Machine> machines = new LinkedHashMap<>();
         for (String revision : names) {
             Machine.Identity identity = new Machine.Identity(id(), title, revision, panels);
-            machines.put(revision, machine(identity, parts, links));
+            machines.put(revision, machine(identity, parts, links, checks));
         }
+        checks.tell();
         root.check();
         return new MachineFile(source, size, revisions, machines);
+    }
+
+    private Map<String, Node> components() {
+        Node node = root.need("components");
+        Map<String, Node> components = node.entries();
+        if (!node.isMap()) {
+            root.check();
+        }
+        return components;
     }
 
     private String id() {
@@ -66,14 +78,15 @@ final class MachineReader {
     }
 
     /** A join is there in the revisions it names, and only where both its ends are. */
-    private Machine machine(Machine.Identity identity, PartReader parts, List<JoinReader.Link> links) {
+    private Machine machine(
+            Machine.Identity identity, PartReader parts, List<JoinReader.Link> links, MachineChecks checks) {
         List<Component> components = parts.components(identity.revision());
         List<JoinReader.Link> present = links.stream()
                 .filter(l -> l.isIn(identity.revision()))
                 .filter(l -> parts.isIn(l.from().component(), identity.revision()))
                 .filter(l -> parts.isIn(l.to().component(), identity.revision()))
                 .toList();
-        new MachineChecks(identity.revision(), components, present, parts::node).all();
+        checks.look(identity.revision(), components, present);
         return new Machine(identity, components, JoinReader.joins(present));
     }
 

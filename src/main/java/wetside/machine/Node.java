@@ -3,7 +3,6 @@ package wetside.machine;
 import java.nio.file.Path;
 import java.time.DateTimeException;
 import java.time.YearMonth;
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collection;
 import java.util.List;
@@ -11,7 +10,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.Predicate;
 import wetside.units.Dimension;
-import wetside.units.Nearest;
 import wetside.units.NotAQuantity;
 import wetside.units.Quantity;
 
@@ -84,8 +82,6 @@ public final class Node {
         return YamlText.read(file, text);
     }
 
-    // ---- what it is
-
     Name name() {
         return name;
     }
@@ -120,7 +116,7 @@ public final class Node {
         return items != null;
     }
 
-    private boolean isNothing() {
+    boolean isNothing() {
         return text == null && entries == null && items == null;
     }
 
@@ -135,8 +131,6 @@ public final class Node {
             check();
         }
     }
-
-    // ---- its own value
 
     /** Its text, or "" when it is none. */
     public String text() {
@@ -199,7 +193,7 @@ public final class Node {
         if (text == null || allowed.contains(said)) {
             return said;
         }
-        problem("\"" + said + "\" is none of " + inWords(allowed), nearest(said, allowed));
+        problem("\"" + said + "\" is none of " + Wording.inWords(allowed), Wording.nearest(said, allowed));
         return "";
     }
 
@@ -216,8 +210,6 @@ public final class Node {
             return Optional.empty();
         }
     }
-
-    // ---- its entries by name
 
     public boolean has(String child) {
         return entries != null && entries.containsKey(child);
@@ -295,12 +287,12 @@ public final class Node {
         }
         entries.forEach((said, child) -> {
             if (!names.contains(said) && !alsoFine.test(said)) {
-                child.unknown("\"" + said + "\" is not known here; known are " + inWords(names), nearest(said, names));
+                child.unknown(
+                        "\"" + said + "\" is not known here; known are " + Wording.inWords(names),
+                        Wording.nearest(said, names));
             }
         });
     }
-
-    // ---- what is wrong
 
     /** Notes a problem with this value. */
     public void problem(String what) {
@@ -348,23 +340,8 @@ public final class Node {
         problem(isNothing() ? "nothing is written here; " + article + " is wanted" : article + " is wanted here");
     }
 
-    /** For "Maybe": the nearest of some names in quotation marks, or "". */
+    /** See {@link Wording#nearest}. */
     public static String nearest(String said, Collection<String> names) {
-        List<String> near = Nearest.all(said, names);
-        return near.isEmpty() ? "" : inWords(near, "\"");
-    }
-
-    static String inWords(Collection<String> names) {
-        return inWords(names, "");
-    }
-
-    private static String inWords(Collection<String> names, String quote) {
-        List<String> shown = new ArrayList<>();
-        names.stream().limit(24).forEach(n -> shown.add(quote + n + quote));
-        if (names.size() > 24) {
-            return String.join(", ", shown) + " and " + (names.size() - 24) + " more";
-        }
-        int last = shown.size() - 1;
-        return last < 1 ? String.join("", shown) : String.join(", ", shown.subList(0, last)) + " or " + shown.get(last);
+        return Wording.nearest(said, names);
     }
 }

@@ -21,6 +21,7 @@ final class PartReader {
     private final Map<String, Declaration> kindOf = new LinkedHashMap<>();
     private final Map<String, List<String>> presence = new LinkedHashMap<>();
     private final Surrounds around;
+    private boolean revisionsKnown = true;
 
     /** What parts refer to. */
     record Surrounds(Optional<MachineFile.Case> size, List<Machine.Panel> panels, List<String> revisions) {}
@@ -33,7 +34,7 @@ final class PartReader {
                 node.unknown("\"" + id + "\": a component is named with small letters, digits and hyphens", "");
             }
             node.only(KNOWN, key -> key.startsWith(IN_REVISION));
-            presence.put(id, revisions(node, around.revisions()));
+            presence.put(id, revisions(node));
             kind(node, kinds).ifPresent(kind -> kindOf.put(id, kind));
             overrides(node);
         });
@@ -42,11 +43,11 @@ final class PartReader {
     private static Optional<Declaration> kind(Node node, Map<String, Declaration> kinds) {
         String said = node.isMap() ? node.text("kind") : "";
         if (!said.isEmpty() && !kinds.containsKey(said)) {
-            String near = Node.nearest(said, kinds.keySet());
+            String near = Wording.nearest(said, kinds.keySet());
             node.need("kind")
                     .problem(
                             "there is no kind \"" + said + "\""
-                                    + (near.isEmpty() ? "; there are " + Node.inWords(kinds.keySet()) : ""),
+                                    + (near.isEmpty() ? "; " + Wording.thereAre(kinds.keySet()) : ""),
                             near);
         }
         return Optional.ofNullable(kinds.get(said));
@@ -60,7 +61,7 @@ final class PartReader {
             if (key.startsWith(IN_REVISION)) {
                 String name = key.substring(IN_REVISION.length());
                 if (!around.revisions().contains(name)) {
-                    child.unknown(noRevision(name, around.revisions()), Node.nearest(name, around.revisions()));
+                    child.unknown(noRevision(name, around.revisions()), Wording.nearest(name, around.revisions()));
                 }
                 child.only(CHANGEABLE, other -> false);
             }
@@ -68,20 +69,22 @@ final class PartReader {
     }
 
     /** The revisions something is in: those it names, or all. */
-    static List<String> revisions(Node node, List<String> all) {
+    List<String> revisions(Node node) {
+        List<String> all = around.revisions();
         Node named = node.find(ONLY_IN).orElse(null);
         if (named == null) {
             return all;
         }
         List<String> said = named.texts();
-        said.stream()
-                .filter(r -> !all.contains(r))
-                .forEach(r -> named.problemAt(r, noRevision(r, all), Node.nearest(r, all)));
+        said.stream().filter(r -> !all.contains(r)).forEach(r -> {
+            revisionsKnown = false;
+            named.problemAt(r, noRevision(r, all), Wording.nearest(r, all));
+        });
         return said;
     }
 
     private static String noRevision(String name, List<String> all) {
-        return "there is no revision \"" + name + "\"; there are " + Node.inWords(all);
+        return "there is no revision \"" + name + "\"; " + Wording.thereAre(all);
     }
 
     Node node(String id) {
@@ -99,6 +102,11 @@ final class PartReader {
 
     boolean isIn(String id, String revision) {
         return presence.getOrDefault(id, List.of()).contains(revision);
+    }
+
+    /** True when every component's kind and every revision named are known, so that what is missing is really missing. */
+    boolean complete() {
+        return kindOf.size() == nodes.size() && revisionsKnown;
     }
 
     List<Component> components(String revision) {
@@ -130,11 +138,15 @@ final class PartReader {
         List<String> names = kind.parameters().stream().map(Parameter::name).toList();
         set.entries().forEach((name, node) -> {
             int i = names.indexOf(name);
+            if (i < 0 && node.isNothing() && name.matches("\\d.*")) {
+                node.unknown("a comma begins a new entry; the decimal sign is a point", "");
+                return;
+            }
             if (i < 0) {
                 node.unknown(
                         "a " + kind.name() + " has no \"" + name + "\""
-                                + (names.isEmpty() ? "" : "; it has " + Node.inWords(names)),
-                        Node.nearest(name, names));
+                                + (names.isEmpty() ? "" : "; it has " + Wording.inWords(names)),
+                        Wording.nearest(name, names));
                 return;
             }
             Amount amount = node.amount(kind.parameters().get(i).dimension());
@@ -194,9 +206,7 @@ final class PartReader {
         said.stream()
                 .filter(p -> !panels.contains(p))
                 .forEach(p -> node.problemAt(
-                        p,
-                        "there is no panel \"" + p + "\"; there are " + Node.inWords(panels),
-                        Node.nearest(p, panels)));
+                        p, "there is no panel \"" + p + "\"; " + Wording.thereAre(panels), Wording.nearest(p, panels)));
         return said;
     }
 

@@ -15,6 +15,7 @@ import org.snakeyaml.engine.v2.events.Event;
 import org.snakeyaml.engine.v2.events.ScalarEvent;
 import org.snakeyaml.engine.v2.exceptions.MarkedYamlEngineException;
 import org.snakeyaml.engine.v2.exceptions.ParserException;
+import org.snakeyaml.engine.v2.exceptions.ReaderException;
 import org.snakeyaml.engine.v2.exceptions.YamlEngineException;
 
 /**
@@ -50,6 +51,9 @@ final class YamlText {
             problems.add(mark(e.getProblemMark()), "", "this is not valid YAML: " + plain(e), "");
         } catch (Refused e) {
             problems.add(e.mark, "", e.getMessage(), "");
+        } catch (ReaderException e) {
+            problems.add(
+                    new Problems.Mark(0, 0, 0), "", "this is not a text file: there are control characters in it", "");
         } catch (YamlEngineException e) {
             problems.add(new Problems.Mark(0, 0, 0), "", "this is not valid YAML: " + firstLine(e.getMessage()), "");
         }

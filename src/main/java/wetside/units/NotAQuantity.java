@@ -6,7 +6,8 @@ import java.util.Optional;
 public final class NotAQuantity extends RuntimeException {
     private final String suggestion;
 
-    NotAQuantity(String message, String suggestion) {
+    /** {@code suggestion} may be null. */
+    public NotAQuantity(String message, String suggestion) {
         super(message, null, false, false);
         this.suggestion = suggestion;
     }
