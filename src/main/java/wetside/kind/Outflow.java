@@ -1,0 +1,32 @@
+package wetside.kind;
+
+import java.util.List;
+import wetside.blueprint.Blueprint;
+import wetside.blueprint.FluidPlan;
+import wetside.machine.Component;
+import wetside.units.Dimension;
+
+/** What a person sees, catches and measures where something leaves the machine. */
+final class Outflow {
+    private static final List<String> WATER = List.of("dry", "drips", "runs thinly", "runs");
+    static final List<String> STEAM = List.of("none", "wisp", "plume", "jet");
+
+    private Outflow() {}
+
+    static void readings(Component c, FluidPlan.Outlet outlet, Blueprint b) {
+        b.choice(c, "water", WATER, x -> water(x[outlet.water()]));
+        b.choice(c, "steam", STEAM, x -> steam(x[outlet.steam()]));
+        b.reading(c, "flow", Dimension.MASS_FLOW, 0.2e-3, x -> x[outlet.water()]);
+        b.reading(c, "caught", Dimension.MASS, 2e-3, x -> x[outlet.total()]);
+        b.reading(c, "temperature", Dimension.TEMPERATURE, 1, x -> x[outlet.temperature()]);
+    }
+
+    private static int water(double flow) {
+        int wet = Leaks.wetness(flow);
+        return wet == 2 && flow > 3e-3 ? 3 : wet;
+    }
+
+    static int steam(double flow) {
+        return flow > 1e-3 ? 3 : flow > 4e-5 ? 2 : flow > 3e-6 ? 1 : 0;
+    }
+}

@@ -1,0 +1,43 @@
+package wetside.kind;
+
+import static wetside.kind.Fault.times;
+
+import java.util.List;
+import wetside.blueprint.Blueprint;
+import wetside.blueprint.FluidPlan;
+import wetside.machine.Component;
+import wetside.machine.Declaration;
+import wetside.machine.Parameter;
+import wetside.machine.Port;
+import wetside.machine.Spread;
+import wetside.physics.Terms;
+import wetside.units.Dimension;
+
+/** A spout, a wand's tip, a vent: where water or steam comes out and is seen. */
+public final class Outlet implements Kind {
+    static final Parameter BORE = Parameter.usual(
+            "bore", Dimension.LENGTH, 5e-3, 0.05e-3, 25e-3, Spread.relative(0.1), "of its holes together");
+
+    private static final Declaration DECLARATION = new Declaration(
+            "outlet", List.of(Port.fluid("in", "what it lets out")), List.of(BORE));
+
+    private static final List<Fault> FAULTS = List.of(Fault.of("holes blocked", 1.0, times(BORE, 0.4, 0.05)));
+
+    @Override
+    public Declaration declaration() {
+        return DECLARATION;
+    }
+
+    @Override
+    public List<Fault> faults() {
+        return FAULTS;
+    }
+
+    @Override
+    public void build(Component c, Blueprint b) {
+        int end = b.innerNode();
+        FluidPlan.Passage holes = Blueprint.jet(c.get(BORE), Terms.SHARP, Terms.Liquid.HOT);
+        b.fluid().branch(c.id(), b.node(c, "in"), end, holes, FluidPlan.ALWAYS);
+        Outflow.readings(c, b.fluid().outlet(c.id(), end), b);
+    }
+}

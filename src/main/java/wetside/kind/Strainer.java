@@ -1,0 +1,55 @@
+package wetside.kind;
+
+import static wetside.kind.Fault.log;
+
+import java.util.List;
+import wetside.blueprint.Blueprint;
+import wetside.blueprint.FluidPlan;
+import wetside.machine.Component;
+import wetside.machine.Declaration;
+import wetside.machine.Parameter;
+import wetside.machine.Port;
+import wetside.machine.Spread;
+import wetside.physics.Terms;
+import wetside.units.Dimension;
+
+/** A fine mesh in the suction hose that keeps grit out of the pump. */
+public final class Strainer implements Kind {
+    static final Parameter BORE = Parameter.usual(
+            "bore",
+            Dimension.LENGTH,
+            4e-3,
+            0.1e-3,
+            15e-3,
+            Spread.relative(0.1),
+            "of an orifice that would hold back as much");
+    static final Parameter AIR = Parameter.condition(
+            "air gap", Dimension.LENGTH, 0, 0, 4e-3, Spread.EXACT, "bore of an orifice that would let in as much air");
+
+    private static final Declaration DECLARATION = new Declaration(
+            "strainer",
+            List.of(Port.fluid("in", "from the source"), Port.fluid("out", "to the pump")),
+            List.of(BORE, AIR));
+
+    private static final List<Fault> FAULTS = List.of(
+            Fault.of("clogged", 2.5, log(BORE, 1.1e-3, 0.25e-3)),
+            Fault.of("housing draws air", 0.5, log(AIR, 0.1e-3, 0.8e-3)));
+
+    @Override
+    public Declaration declaration() {
+        return DECLARATION;
+    }
+
+    @Override
+    public List<Fault> faults() {
+        return FAULTS;
+    }
+
+    @Override
+    public void build(Component c, Blueprint b) {
+        FluidPlan.Passage mesh = Blueprint.jet(c.get(BORE), Terms.SHARP, Terms.Liquid.COLD);
+        int out = b.node(c, "out");
+        b.fluid().branch(c.id(), b.node(c, "in"), out, mesh, FluidPlan.ALWAYS);
+        AirIn.through(c, out, c.get(AIR), b);
+    }
+}
