@@ -11,6 +11,7 @@ import wetside.machine.Declaration;
 import wetside.machine.Parameter;
 import wetside.machine.Port;
 import wetside.machine.Spread;
+import wetside.machine.Trait;
 import wetside.units.Dimension;
 
 /**
@@ -23,7 +24,13 @@ public final class Boiler implements Kind {
     static final Parameter FILL = Parameter.usual(
             "filled at start", Dimension.RATIO, 0.97, 0, 1, Spread.absolute(0.02), "share of the volume that is water");
     static final Parameter STIFFNESS = Parameter.usual(
-            "stiffness", Dimension.PRESSURE, 0.9e9, 0.1e9, 2.2e9, Spread.relative(0.2), "bulk modulus of water and wall");
+            "stiffness",
+            Dimension.PRESSURE,
+            0.9e9,
+            0.1e9,
+            2.2e9,
+            Spread.relative(0.2),
+            "bulk modulus of water and wall");
     static final Parameter SHELL = Parameter.usual(
             "shell heat capacity", Dimension.HEAT_CAPACITY, 600, 20, 2e4, Spread.relative(0.1), "of the metal");
     static final Parameter WALL = Parameter.usual(
@@ -59,9 +66,11 @@ public final class Boiler implements Kind {
                     Port.fluid("probe", "for a level probe, at the top").orPlugged(),
                     Port.fluid("tap", "to a hot-water tap, low down").orPlugged(),
                     Port.fluid("drain", "at the bottom").orPlugged(),
-                    Port.heat("water", "its content: heating elements, sensors in a pocket").orPlugged(),
+                    Port.heat("water", "its content: heating elements, sensors in a pocket")
+                            .orPlugged(),
                     Port.heat("shell", "its metal: limits, sensors clamped on").orPlugged()),
-            List.of(VOLUME, FILL, STIFFNESS, SHELL, WALL, LOSS, DOME, FEED_HEIGHT, LEAK));
+            List.of(VOLUME, FILL, STIFFNESS, SHELL, WALL, LOSS, DOME, FEED_HEIGHT, LEAK),
+            Trait.CLOSED_VESSEL);
 
     private static final List<Fault> FAULTS = List.of(
             Fault.of("fitting leaks", 1.0, log(LEAK, 0.03e-3, 0.4e-3)),

@@ -11,6 +11,7 @@ import wetside.machine.Declaration;
 import wetside.machine.Parameter;
 import wetside.machine.Port;
 import wetside.machine.Spread;
+import wetside.machine.Trait;
 import wetside.physics.Terms;
 import wetside.units.Dimension;
 
@@ -38,7 +39,8 @@ public final class CheckValve implements Kind {
     private static final Declaration DECLARATION = new Declaration(
             "check valve",
             List.of(Port.fluid("in", "where water comes from"), Port.fluid("out", "where it must not come back from")),
-            List.of(CRACK, BORE, LEAK));
+            List.of(CRACK, BORE, LEAK),
+            Trait.SHUTS);
 
     private static final List<Fault> FAULTS = List.of(
             Fault.of("held open by grit or scale", 2.0, log(LEAK, 0.05e-3, 1e-3)),

@@ -10,6 +10,7 @@ import wetside.machine.Declaration;
 import wetside.machine.Parameter;
 import wetside.machine.Port;
 import wetside.machine.Spread;
+import wetside.machine.Trait;
 import wetside.physics.Terms;
 import wetside.units.Dimension;
 
@@ -19,8 +20,8 @@ public final class DrainCock implements Kind {
             Parameter.usual("bore", Dimension.LENGTH, 3e-3, 0.5e-3, 25e-3, Spread.relative(0.1), "when open");
     static final Parameter LEAK = Leaks.seat("leak");
 
-    private static final Declaration DECLARATION =
-            new Declaration("drain cock", List.of(Port.fluid("in", "from the boiler")), List.of(BORE, LEAK));
+    private static final Declaration DECLARATION = new Declaration(
+            "drain cock", List.of(Port.fluid("in", "from the boiler")), List.of(BORE, LEAK), Trait.SHUTS);
 
     private static final List<Fault> FAULTS = List.of(Fault.of("drips", 0.6, log(LEAK, 0.03e-3, 0.4e-3)));
 

@@ -24,7 +24,13 @@ public final class DrainTube implements Kind {
     static final Parameter FREE = Parameter.condition(
             "free", Dimension.RATIO, 1, 0.001, 1, Spread.EXACT, "share of the bore's area left where it is narrowest");
     static final Parameter OFF = Parameter.condition(
-            "gap at its upper end", Dimension.LENGTH, 0, 0, 8e-3, Spread.EXACT, "bore of a hole that lets as much past");
+            "gap at its upper end",
+            Dimension.LENGTH,
+            0,
+            0,
+            8e-3,
+            Spread.EXACT,
+            "bore of a hole that lets as much past");
 
     private static final Declaration DECLARATION = new Declaration(
             "drain tube",
@@ -48,8 +54,7 @@ public final class DrainTube implements Kind {
     @Override
     public void build(Component c, Blueprint b) {
         FluidPlan.Passage tube = Blueprint.pipe(c.get(BORE), c.get(LENGTH), 2, Terms.Liquid.HOT);
-        FluidPlan.Passage narrow =
-                Blueprint.jet(c.get(BORE) * Math.sqrt(c.get(FREE)), Terms.SHARP, Terms.Liquid.HOT);
+        FluidPlan.Passage narrow = Blueprint.jet(c.get(BORE) * Math.sqrt(c.get(FREE)), Terms.SHARP, Terms.Liquid.HOT);
         int in = b.node(c, "in");
         int end = b.innerNode();
         FluidPlan.Passage both = new FluidPlan.Passage(tube.a() + narrow.a(), tube.b() + narrow.b());

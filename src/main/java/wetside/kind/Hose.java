@@ -46,11 +46,9 @@ public final class Hose implements Kind {
     @Override
     public void build(Component c, Blueprint b) {
         FluidPlan.Passage tube = Blueprint.pipe(c.get(BORE), c.get(LENGTH), 1.5, Terms.Liquid.COLD);
-        FluidPlan.Passage narrow =
-                Blueprint.jet(c.get(BORE) * Math.sqrt(c.get(FREE)), Terms.SHARP, Terms.Liquid.COLD);
-        FluidPlan.Passage both = c.get(FREE) < 1
-                ? new FluidPlan.Passage(tube.a() + narrow.a(), tube.b() + narrow.b())
-                : tube;
+        FluidPlan.Passage narrow = Blueprint.jet(c.get(BORE) * Math.sqrt(c.get(FREE)), Terms.SHARP, Terms.Liquid.COLD);
+        FluidPlan.Passage both =
+                c.get(FREE) < 1 ? new FluidPlan.Passage(tube.a() + narrow.a(), tube.b() + narrow.b()) : tube;
         int in = b.node(c, "in");
         b.fluid().branch(c.id(), in, b.node(c, "out"), both, FluidPlan.ALWAYS);
         Leaks.seen(c, in, c.get(LEAK), b);

@@ -21,7 +21,9 @@ public final class Jet implements Kind {
             Parameter.usual("bore", Dimension.LENGTH, 0.7e-3, 0.02e-3, 3e-3, Spread.relative(0.04), "of the hole");
 
     private static final Declaration DECLARATION = new Declaration(
-            "jet", List.of(Port.fluid("in", "from the hot pipe"), Port.fluid("out", "to the brew valve")), List.of(BORE));
+            "jet",
+            List.of(Port.fluid("in", "from the hot pipe"), Port.fluid("out", "to the brew valve")),
+            List.of(BORE));
 
     private static final List<Fault> FAULTS = List.of(
             Fault.of("blocked by scale", 3.0, log(BORE, 0.45e-3, 0.05e-3)),

@@ -22,7 +22,13 @@ import wetside.units.Dimension;
  */
 public final class LeverGroup implements Kind {
     static final Parameter PATH = Parameter.usual(
-            "path heat capacity", Dimension.HEAT_CAPACITY, 500, 20, 5000, Spread.relative(0.1), "metal round the water path");
+            "path heat capacity",
+            Dimension.HEAT_CAPACITY,
+            500,
+            20,
+            5000,
+            Spread.relative(0.1),
+            "metal round the water path");
     static final Parameter BELL = Parameter.usual(
             "bell heat capacity",
             Dimension.HEAT_CAPACITY,
@@ -34,9 +40,21 @@ public final class LeverGroup implements Kind {
     static final Parameter PATH_TO_BELL = Parameter.usual(
             "path to bell", Dimension.THERMAL_CONDUCTANCE, 2.4, 0.1, 50, Spread.relative(0.15), "conductance");
     static final Parameter PATH_LOSS = Parameter.usual(
-            "path loss", Dimension.THERMAL_CONDUCTANCE, 0.15, 0.01, 5, Spread.relative(0.2), "from the path to the air");
+            "path loss",
+            Dimension.THERMAL_CONDUCTANCE,
+            0.15,
+            0.01,
+            5,
+            Spread.relative(0.2),
+            "from the path to the air");
     static final Parameter BELL_LOSS = Parameter.usual(
-            "bell loss", Dimension.THERMAL_CONDUCTANCE, 0.35, 0.01, 5, Spread.relative(0.2), "from the bell to the air");
+            "bell loss",
+            Dimension.THERMAL_CONDUCTANCE,
+            0.35,
+            0.01,
+            5,
+            Spread.relative(0.2),
+            "from the bell to the air");
     static final Parameter CIRCULATION = Parameter.usual(
             "circulation exchange",
             Dimension.THERMAL_CONDUCTANCE,
@@ -152,13 +170,12 @@ public final class LeverGroup implements Kind {
     /** From the hot pipe through the brew valve into the chamber above the coffee, and out through the drain valve. */
     private static void ways(Component c, int chamber, Blueprint b) {
         FluidPlan.Passage wide = Blueprint.jet(5e-3, Terms.SHARP, Terms.Liquid.HOT);
-        FluidPlan.Branch feed = b.fluid()
-                .branch(c.id() + " feed", b.node(c, "upper"), b.node(c, "feed"), wide, FluidPlan.ALWAYS);
+        FluidPlan.Branch feed =
+                b.fluid().branch(c.id() + " feed", b.node(c, "upper"), b.node(c, "feed"), wide, FluidPlan.ALWAYS);
         b.fluid().exchange(feed, b.heatNode(c, "path"), PATH_EXCHANGE);
         int brew = b.node(c, "brew");
         FluidPlan.Passage valve = Blueprint.jet(c.get(VALVE), Terms.SHARP, Terms.Liquid.HOT);
-        FluidPlan.Branch open =
-                b.fluid().branch(c.id() + " brew valve", brew, chamber, valve, b.motion(c, "brew-cam"));
+        FluidPlan.Branch open = b.fluid().branch(c.id() + " brew valve", brew, chamber, valve, b.motion(c, "brew-cam"));
         b.fluid().exchange(open, b.heatNode(c, "bell"), BELL_EXCHANGE);
         Leaks.between(c.id() + " brew valve", brew, chamber, c.get(BREW_SEAL), b);
         int drain = b.node(c, "drain");

@@ -12,6 +12,7 @@ import wetside.machine.Declaration;
 import wetside.machine.Parameter;
 import wetside.machine.Port;
 import wetside.machine.Spread;
+import wetside.machine.Trait;
 import wetside.physics.Terms;
 import wetside.units.Dimension;
 
@@ -19,8 +20,8 @@ import wetside.units.Dimension;
 public final class MainsCock implements Kind {
     static final Parameter BORE = Parameter.usual(
             "bore", Dimension.LENGTH, 6e-3, 1e-3, 25e-3, Spread.relative(0.1), "when open, as a sharp orifice");
-    static final Parameter START = Parameter.setting(
-            "position at start", Dimension.NUMBER, 1, 0, 1, Spread.EXACT, "0 shut, 1 open");
+    static final Parameter START =
+            Parameter.setting("position at start", Dimension.NUMBER, 1, 0, 1, Spread.EXACT, "0 shut, 1 open");
     static final Parameter OPENS = Parameter.setting(
             "opens to", Dimension.RATIO, 1, 0, 1, Spread.EXACT, "share of its bore it frees when called open");
     static final Parameter LEAK = Leaks.outward("at the stem");
@@ -28,7 +29,8 @@ public final class MainsCock implements Kind {
     private static final Declaration DECLARATION = new Declaration(
             "mains cock",
             List.of(Port.fluid("in", "from the house"), Port.fluid("out", "to the machine's hose")),
-            List.of(BORE, START, OPENS, LEAK));
+            List.of(BORE, START, OPENS, LEAK),
+            Trait.SHUTS);
 
     private static final List<Fault> FAULTS = List.of(
             wrongInstallation("left half shut", 4.0, log(OPENS, 0.05, 0.004)),

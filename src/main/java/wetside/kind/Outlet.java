@@ -18,8 +18,8 @@ public final class Outlet implements Kind {
     static final Parameter BORE = Parameter.usual(
             "bore", Dimension.LENGTH, 5e-3, 0.05e-3, 25e-3, Spread.relative(0.1), "of its holes together");
 
-    private static final Declaration DECLARATION = new Declaration(
-            "outlet", List.of(Port.fluid("in", "what it lets out")), List.of(BORE));
+    private static final Declaration DECLARATION =
+            new Declaration("outlet", List.of(Port.fluid("in", "what it lets out")), List.of(BORE));
 
     private static final List<Fault> FAULTS = List.of(Fault.of("holes blocked", 1.0, times(BORE, 0.4, 0.05)));
 

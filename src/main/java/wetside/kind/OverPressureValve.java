@@ -13,6 +13,7 @@ import wetside.machine.Declaration;
 import wetside.machine.Parameter;
 import wetside.machine.Port;
 import wetside.machine.Spread;
+import wetside.machine.Trait;
 import wetside.physics.Terms;
 import wetside.units.Dimension;
 
@@ -31,7 +32,8 @@ public final class OverPressureValve implements Kind {
     private static final Declaration DECLARATION = new Declaration(
             "over-pressure valve",
             List.of(Port.fluid("in", "the pressure side"), Port.fluid("out", "to the drain")),
-            List.of(SET, BAND, BORE, SPRING, LEAK));
+            List.of(SET, BAND, BORE, SPRING, LEAK),
+            Trait.RELIEF);
 
     private static final List<Fault> FAULTS = List.of(
             wrongSetting("set low", 2.0, times(SET, 0.75, 0.45)),

@@ -19,11 +19,23 @@ public final class PressureGauge implements Kind {
     static final Parameter LAG = Parameter.usual(
             "lag", Dimension.TIME, 0.3, 0.05, 20000, Spread.relative(0.4), "time until two thirds of a change show");
     static final Parameter ZERO = Parameter.usual(
-            "zero shift", Dimension.RATIO, 0, -1, 1, Spread.absolute(0.012), "reading without pressure, share of the range");
+            "zero shift",
+            Dimension.RATIO,
+            0,
+            -1,
+            1,
+            Spread.absolute(0.012),
+            "reading without pressure, share of the range");
     static final Parameter GAIN = Parameter.usual(
             "scale error", Dimension.RATIO, 0, -0.5, 0.5, Spread.absolute(0.02), "share of the pressure read too much");
     static final Parameter FRICTION = Parameter.usual(
-            "friction", Dimension.RATIO, 0.002, 0, 1, Spread.relative(0.5), "share of the range it takes to move the needle");
+            "friction",
+            Dimension.RATIO,
+            0.002,
+            0,
+            1,
+            Spread.relative(0.5),
+            "share of the range it takes to move the needle");
     static final Parameter LEAK = Leaks.outward("at the capillary's union");
 
     private static final Declaration DECLARATION = new Declaration(

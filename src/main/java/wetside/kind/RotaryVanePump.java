@@ -24,7 +24,13 @@ public final class RotaryVanePump implements Kind {
     private static final double SLIP = 4e-9;
 
     static final Parameter PER_REV = Parameter.usual(
-            "moved per turn", Dimension.MASS, 1.6e-3, 0.2e-3, 20e-3, Spread.relative(0.05), "water per turn of the shaft");
+            "moved per turn",
+            Dimension.MASS,
+            1.6e-3,
+            0.2e-3,
+            20e-3,
+            Spread.relative(0.05),
+            "water per turn of the shaft");
     static final Parameter SET = Parameter.setting(
             "pressure set",
             Dimension.PRESSURE,
@@ -72,8 +78,7 @@ public final class RotaryVanePump implements Kind {
                     Port.fluid("in", "suction"),
                     Port.fluid("out", "pressure"),
                     Port.motion("shaft", "turns per second")),
-            List.of(
-                    PER_REV, SET, BAND, INLET_SHARE, WEAR, REST_SLIP, DELIVERS, SPRING, BYPASS_LEAK, LEAK));
+            List.of(PER_REV, SET, BAND, INLET_SHARE, WEAR, REST_SLIP, DELIVERS, SPRING, BYPASS_LEAK, LEAK));
 
     private static final List<Fault> FAULTS = List.of(
             Fault.of("worn vanes", 2.0, log(WEAR, 3, 9)),
@@ -105,7 +110,11 @@ public final class RotaryVanePump implements Kind {
         Leaks.between(c.id() + " bypass", out, in, c.get(BYPASS_LEAK), b);
         Leaks.seen(c, in, c.get(LEAK), b);
         int suction = b.fluid().pressure(in);
-        b.choice(c, "sound", List.of("silent", "even", "rattles", "laboured"), x -> sound(x, shaft, suction, pump.flow()));
+        b.choice(
+                c,
+                "sound",
+                List.of("silent", "even", "rattles", "laboured"),
+                x -> sound(x, shaft, suction, pump.flow()));
     }
 
     private static FluidPlan.Pump law(Component c) {

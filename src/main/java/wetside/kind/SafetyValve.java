@@ -13,6 +13,7 @@ import wetside.machine.Declaration;
 import wetside.machine.Parameter;
 import wetside.machine.Port;
 import wetside.machine.Spread;
+import wetside.machine.Trait;
 import wetside.physics.Terms;
 import wetside.units.Dimension;
 
@@ -27,9 +28,15 @@ public final class SafetyValve implements Kind {
     static final Parameter BLOWDOWN = Parameter.usual(
             "blowdown", Dimension.RATIO, 0.06, 0, 0.4, Spread.relative(0.3), "how far below its rating it shuts again");
     static final Parameter SIMMER = Parameter.usual(
-            "simmer", Dimension.RATIO, 0.04, 0, 0.3, Spread.relative(0.4), "how far below its rating it begins to weep");
-    static final Parameter SPRING = Parameter.condition(
-            "spring", Dimension.RATIO, 1, 0.2, 5, Spread.EXACT, "force left, as a share of new");
+            "simmer",
+            Dimension.RATIO,
+            0.04,
+            0,
+            0.3,
+            Spread.relative(0.4),
+            "how far below its rating it begins to weep");
+    static final Parameter SPRING =
+            Parameter.condition("spring", Dimension.RATIO, 1, 0.2, 5, Spread.EXACT, "force left, as a share of new");
     static final Parameter LEAK = Leaks.seat("leak");
 
     /** What passes while it only simmers, as an orifice [m]. */
@@ -38,7 +45,8 @@ public final class SafetyValve implements Kind {
     private static final Declaration DECLARATION = new Declaration(
             "safety valve",
             List.of(Port.fluid("in", "the boiler"), Port.fluid("out", "where it blows to")),
-            List.of(SET, BORE, BAND, BLOWDOWN, SIMMER, SPRING, LEAK));
+            List.of(SET, BORE, BAND, BLOWDOWN, SIMMER, SPRING, LEAK),
+            Trait.RELIEF);
 
     private static final List<Fault> FAULTS = List.of(
             Fault.of("spring tired", 0.7, set(SPRING, 0.9, 0.55)),

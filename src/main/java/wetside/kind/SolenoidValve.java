@@ -13,6 +13,7 @@ import wetside.machine.Declaration;
 import wetside.machine.Parameter;
 import wetside.machine.Port;
 import wetside.machine.Spread;
+import wetside.machine.Trait;
 import wetside.physics.Terms;
 import wetside.units.Dimension;
 
@@ -36,7 +37,8 @@ public final class SolenoidValve implements Kind {
                     Port.fluid("out", "the side it feeds"),
                     Port.current("a", "coil"),
                     Port.current("b", "coil, other end")),
-            List.of(BORE, COIL, PULL_IN, OPENS, LEAK, SHELL_LEAK));
+            List.of(BORE, COIL, PULL_IN, OPENS, LEAK, SHELL_LEAK),
+            Trait.SHUTS);
 
     private static final List<Fault> FAULTS = List.of(
             Fault.of("stuck shut with scale", 1.5, log(OPENS, 0.003, 1e-6)),

@@ -12,6 +12,7 @@ import wetside.machine.Declaration;
 import wetside.machine.Parameter;
 import wetside.machine.Port;
 import wetside.machine.Spread;
+import wetside.machine.Trait;
 import wetside.physics.Terms;
 import wetside.units.Dimension;
 
@@ -35,8 +36,10 @@ public final class SourceSelector implements Kind {
                     Port.fluid("tank", "from the tank"),
                     Port.fluid("mains", "from the mains"),
                     Port.fluid("out", "to the pump"),
-                    Port.motion("pointer", "1 when mains is selected, 0 for the tank").orPlugged()),
-            List.of(BORE, START, TURNED, REVERSED, BETWEEN, LEAK));
+                    Port.motion("pointer", "1 when mains is selected, 0 for the tank")
+                            .orPlugged()),
+            List.of(BORE, START, TURNED, REVERSED, BETWEEN, LEAK),
+            Trait.SHUTS);
 
     private static final List<Fault> FAULTS = List.of(
             wrongInstallation("pointer fitted the wrong way", 0.6, set(REVERSED, 1)),

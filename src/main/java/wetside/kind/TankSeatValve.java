@@ -1,7 +1,6 @@
 package wetside.kind;
 
 import static wetside.kind.Fault.log;
-import static wetside.kind.Fault.set;
 import static wetside.kind.Fault.wrongInstallation;
 
 import java.util.List;
@@ -18,7 +17,13 @@ import wetside.units.Dimension;
 /** The spring valve a tank opens when pushed home, with the silicone seal round it. */
 public final class TankSeatValve implements Kind {
     static final Parameter BORE = Parameter.usual(
-            "bore", Dimension.LENGTH, 5e-3, 1e-3, 15e-3, Spread.relative(0.1), "when the tank is home, as a sharp orifice");
+            "bore",
+            Dimension.LENGTH,
+            5e-3,
+            1e-3,
+            15e-3,
+            Spread.relative(0.1),
+            "when the tank is home, as a sharp orifice");
     static final Parameter OPENS = Parameter.condition(
             "pushed open", Dimension.RATIO, 1, 0.001, 1, Spread.EXACT, "share of its bore that is free");
     static final Parameter AIR = Parameter.condition(

@@ -10,6 +10,7 @@ import wetside.machine.Declaration;
 import wetside.machine.Parameter;
 import wetside.machine.Port;
 import wetside.machine.Spread;
+import wetside.machine.Trait;
 import wetside.physics.Terms;
 import wetside.units.Dimension;
 
@@ -31,7 +32,8 @@ public final class Tap implements Kind {
         declaration = new Declaration(
                 name,
                 List.of(Port.fluid("in", "from the boiler"), Port.fluid("out", "to its spout or wand")),
-                List.of(bore, OPENS, DRIP, STEM));
+                List.of(bore, OPENS, DRIP, STEM),
+                Trait.SHUTS);
         faults = List.of(
                 Fault.of("seat worn", 4.0, log(DRIP, 0.05e-3, 0.5e-3)),
                 Fault.of("stem seal worn", 2.0, log(STEM, 0.05e-3, 0.5e-3)),

@@ -28,7 +28,8 @@ public final class Tee implements Kind {
             List.of(BORE, LEAK));
 
     private static final List<Fault> FAULTS = List.of(
-            Fault.of("joint weeps", 0.4, log(LEAK, 0.02e-3, 0.3e-3)), Fault.of("cracked", 0.1, log(LEAK, 0.5e-3, 3e-3)));
+            Fault.of("joint weeps", 0.4, log(LEAK, 0.02e-3, 0.3e-3)),
+            Fault.of("cracked", 0.1, log(LEAK, 0.5e-3, 3e-3)));
 
     @Override
     public Declaration declaration() {

@@ -22,7 +22,13 @@ public final class ThermosiphonPipe implements Kind {
     static final Parameter LENGTH =
             Parameter.usual("length", Dimension.LENGTH, 0.4, 0.05, 3, Spread.relative(0.05), "from end to end");
     static final Parameter BENDS = Parameter.usual(
-            "bends", Dimension.NUMBER, 4, 0, 40, Spread.relative(0.3), "loss coefficients of bends and unions, added up");
+            "bends",
+            Dimension.NUMBER,
+            4,
+            0,
+            40,
+            Spread.relative(0.3),
+            "loss coefficients of bends and unions, added up");
     static final Parameter RISE = Parameter.usual(
             "rise", Dimension.LENGTH, 0, -1, 1, Spread.absolute(0.005), "height of its end above its beginning");
     static final Parameter AIR = Parameter.condition(
@@ -59,8 +65,8 @@ public final class ThermosiphonPipe implements Kind {
         FluidPlan.Passage pipe = Blueprint.pipe(c.get(BORE), c.get(LENGTH), c.get(BENDS), Terms.Liquid.HOT);
         int circulates = b.slots().smooth(c.id() + ".circulates", 1 - c.get(AIR));
         int in = b.node(c, "in");
-        FluidPlan.Branch branch = b.fluid()
-                .branch(c.id(), in, b.node(c, "out"), pipe, FluidPlan.ALWAYS, circulates, c.get(RISE));
+        FluidPlan.Branch branch =
+                b.fluid().branch(c.id(), in, b.node(c, "out"), pipe, FluidPlan.ALWAYS, circulates, c.get(RISE));
         if (c.get(AIR) > 0) {
             b.control((x, dt) -> bleed(x, dt, circulates, branch.flow()));
         }

@@ -26,10 +26,10 @@ public final class VacuumBreaker implements Kind {
     static final Parameter REOPENS = Parameter.usual(
             "reopens at", Dimension.PRESSURE, 0.02e5, -0.2e5, 0.1e5, Spread.relative(0.3), "where it falls open");
     static final Parameter LEAK = Leaks.seat("leak");
-    static final Parameter HELD_SHUT = Parameter.condition(
-            "held shut", Dimension.NUMBER, 0, 0, 1, Spread.EXACT, "1 when the piston cannot fall");
-    static final Parameter HELD_OPEN = Parameter.condition(
-            "held open", Dimension.NUMBER, 0, 0, 1, Spread.EXACT, "1 when the piston cannot rise");
+    static final Parameter HELD_SHUT =
+            Parameter.condition("held shut", Dimension.NUMBER, 0, 0, 1, Spread.EXACT, "1 when the piston cannot fall");
+    static final Parameter HELD_OPEN =
+            Parameter.condition("held open", Dimension.NUMBER, 0, 0, 1, Spread.EXACT, "1 when the piston cannot rise");
 
     private static final Declaration DECLARATION = new Declaration(
             "vacuum breaker",

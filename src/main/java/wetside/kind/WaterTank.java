@@ -20,15 +20,21 @@ public final class WaterTank implements Kind {
     static final Parameter START = Parameter.usual(
             "filled at start", Dimension.RATIO, 0.9, 0, 1, Spread.absolute(0.05), "share of the capacity");
     static final Parameter WARNING = Parameter.usual(
-            "float drops below", Dimension.MASS, 0.3, 0.02, 5, Spread.relative(0.2), "water left when the float is down");
+            "float drops below",
+            Dimension.MASS,
+            0.3,
+            0.02,
+            5,
+            Spread.relative(0.2),
+            "water left when the float is down");
     static final Parameter CONDUCTIVITY = Parameter.usual(
             "conductivity", Dimension.CONDUCTIVITY, 0.04, 1e-4, 0.5, Spread.relative(0.3), "of the water at 25 °C");
     static final Parameter MAGNET = Parameter.condition(
             "magnet reach", Dimension.RATIO, 1, 0, 1, Spread.EXACT, "share of its field that reaches the sensor");
-    static final Parameter STICKS_UP = Parameter.condition(
-            "float held up", Dimension.NUMBER, 0, 0, 1, Spread.EXACT, "1 when it cannot sink");
-    static final Parameter STICKS_DOWN = Parameter.condition(
-            "float held down", Dimension.NUMBER, 0, 0, 1, Spread.EXACT, "1 when it cannot rise");
+    static final Parameter STICKS_UP =
+            Parameter.condition("float held up", Dimension.NUMBER, 0, 0, 1, Spread.EXACT, "1 when it cannot sink");
+    static final Parameter STICKS_DOWN =
+            Parameter.condition("float held down", Dimension.NUMBER, 0, 0, 1, Spread.EXACT, "1 when it cannot rise");
     static final Parameter LEAK = Leaks.outward("through the wall or the bottom seal");
 
     private static final Declaration DECLARATION = new Declaration(
