@@ -18,7 +18,7 @@ import wetside.units.Dimension;
 
 /**
  * Insulated rod into a boiler: water closes the way from the rod to the shell. Water and scale film both conduct the
- * better the deeper the rod is in. Assumes a vertical rod in a vessel of even width.
+ * better the more of the bare end is under. Assumes a vertical rod in a vessel of even width.
  */
 public final class LevelProbe implements Kind {
     static final Parameter TIP = Parameter.setting(
@@ -32,21 +32,21 @@ public final class LevelProbe implements Kind {
     static final Parameter CELL = Parameter.usual(
             "cell constant",
             Dimension.NUMBER,
-            100,
+            50,
             1,
             5000,
             Spread.relative(0.15),
-            "resistance times conductivity with the reach under water [1/m]");
-    static final Parameter REACH = Parameter.usual(
-            "reach",
+            "resistance times conductivity with its bare end under water [1/m]");
+    static final Parameter BARE = Parameter.usual(
+            "bare end",
             Dimension.RATIO,
-            0.05,
+            0.12,
             0.002,
             0.5,
             Spread.relative(0.1),
-            "share of the boiler's volume along the first centimetre of the rod");
+            "share of the boiler's volume between its tip and its insulation");
     static final Parameter FILM = Parameter.condition(
-            "film", Dimension.RESISTANCE, 0, 0, Ohms.OPEN, Spread.EXACT, "of scale on the reach of the rod");
+            "film", Dimension.RESISTANCE, 0, 0, Ohms.OPEN, Spread.EXACT, "of scale on its bare end");
     static final Parameter BRIDGE = Ohms.open("bridge", 20e6, "from the rod to the shell through its insulator");
 
     private static final Declaration DECLARATION = new Declaration(
@@ -55,10 +55,10 @@ public final class LevelProbe implements Kind {
                     Port.current("rod", "its terminal"),
                     Port.current("body", "thread in the boiler"),
                     Port.fluid("boiler", "the fitting it is screwed into")),
-            List.of(TIP, CELL, REACH, FILM, BRIDGE));
+            List.of(TIP, CELL, BARE, FILM, BRIDGE));
 
     private static final List<Fault> FAULTS = List.of(
-            Fault.of("scaled", 2.5, log(FILM, 30e3, 5e6)),
+            Fault.of("scaled", 2.5, log(FILM, 15e3, 1e6)),
             Fault.of("bridged by crust or dirt", 0.8, log(BRIDGE, 40e3, 500)),
             Fault.wrongSetting("rod too high", 0.3, plus(TIP, 0.1, 0.28)),
             Fault.wrongSetting("rod too low", 0.3, plus(TIP, -0.1, -0.3)));
@@ -85,7 +85,7 @@ public final class LevelProbe implements Kind {
                 ohms,
                 c.get(TIP),
                 c.get(CELL),
-                c.get(REACH),
+                c.get(BARE),
                 c.get(FILM),
                 c.get(BRIDGE)));
     }
@@ -97,7 +97,7 @@ public final class LevelProbe implements Kind {
             int ohms,
             double tip,
             double cell,
-            double reach,
+            double bare,
             double film,
             double bridge)
             implements Control {
@@ -106,7 +106,7 @@ public final class LevelProbe implements Kind {
 
         @Override
         public void act(double[] x, double dt) {
-            double wet = Math.max(0, (x[level] - tip) / reach);
+            double wet = Math.max(0, Math.min(1, (x[level] - tip) / bare));
             double along = film + Conductor.electrode(cell, Math.max(1e-6, x[conductivity]), x[temperature]);
             double now = 1 / (1 / bridge + wet / along);
             if (Math.abs(x[ohms] - now) > NOTICED * now) {

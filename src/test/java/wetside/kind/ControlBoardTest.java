@@ -131,7 +131,7 @@ class ControlBoardTest {
 
     @Test
     void pureWaterNeverStopsTheFill() {
-        Trial t = on(bench, 0.05e-2).set("pot.level", 0.99).run(50);
+        Trial t = on(bench, 3e-4).set("pot.level", 0.99).run(50);
         isFilling(t, true);
         assertThat(t.run(60).word("board.message")).isEqualTo("steam boiler fill gave up");
     }
@@ -164,7 +164,8 @@ class ControlBoardTest {
 
     @Test
     void anEmptyTankStopsEverythingAndSaysSo() {
-        Trial t = on().set("pot.level", 0.71).run(4).set("float.magnet.motion", 0).set("brew.cam.motion", 1);
+        Trial t =
+                on().set("pot.level", 0.71).run(4).set("float.magnet.motion", 0).set("brew.cam.motion", 1);
         t.run(4);
         assertThat(t.word("board.message")).isEqualTo("tank empty");
         assertThat(t.word("motor.sound")).isEqualTo("silent");

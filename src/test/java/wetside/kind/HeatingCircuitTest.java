@@ -57,8 +57,7 @@ class HeatingCircuitTest {
 
     @Test
     void oneOfTwoLegsOpenHalvesThePower() {
-        double whole =
-                heating(circuit().set("element", HeatingElement.LEGS, 2)).heating();
+        double whole = heating(circuit().set("element", HeatingElement.LEGS, 2)).heating();
         double half = heating(circuit().set("element", HeatingElement.LEGS, 2).broken("element", "one leg open", 0))
                 .heating();
         assertThat(whole).isCloseTo(POWER, within(1.0));
@@ -70,7 +69,8 @@ class HeatingCircuitTest {
         Trial t = circuit().tried().move("cord.plug", "out");
         assertThat(t.ohms("element.1", "element.2")).isCloseTo(230 * 230 / 1400.0, within(0.1));
         Trial open = circuit().broken("element", "open", 0).tried().move("cord.plug", "out");
-        assertThat(open.ohms("element.1", "element.2")).isGreaterThan(1e6);
+        // what is left is the way round through the relay's snubber and the supply
+        assertThat(open.ohms("element.1", "element.2")).isGreaterThan(50e3);
     }
 
     @ParameterizedTest

@@ -59,8 +59,7 @@ class HouseBreakerTest {
 
     @Test
     void fallsAtOnceOnAShortToTheSheath() {
-        Trial t = house()
-                .broken("element", "shorted to the sheath", 0)
+        Trial t = house().broken("element", "shorted to the sheath", 0)
                 .set("breaker", Breaker.RESIDUAL, 1e3)
                 .set("breaker", Breaker.RATING, 2)
                 .tried()

@@ -120,7 +120,9 @@ final class Trial {
 
     /** Mean power that warms anything [W]. */
     double heating() {
-        return blueprint.heat().sources().stream().mapToDouble(s -> x[s.power()]).sum();
+        return blueprint.heat().sources().stream()
+                .mapToDouble(s -> x[s.power()])
+                .sum();
     }
 
     double ohms(String from, String to) {

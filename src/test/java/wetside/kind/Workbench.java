@@ -22,8 +22,7 @@ final class Workbench {
     /** Adds a part at its usual values. */
     Workbench part(String id, Kind kind) {
         Declaration d = kind.declaration();
-        double[] values =
-                d.parameters().stream().mapToDouble(Parameter::usual).toArray();
+        double[] values = d.parameters().stream().mapToDouble(Parameter::usual).toArray();
         Spread[] spreads = d.parameters().stream().map(Parameter::spread).toArray(Spread[]::new);
         kinds.put(id, kind);
         parts.put(id, new Component(id, d, values, spreads, place(id)));
