@@ -32,13 +32,13 @@ public final class LeverGroup implements Kind {
     static final Parameter BELL = Parameter.usual(
             "bell heat capacity",
             Dimension.HEAT_CAPACITY,
-            1300,
+            1600,
             20,
             9000,
             Spread.relative(0.1),
             "bell, rim and filter holder");
     static final Parameter PATH_TO_BELL = Parameter.usual(
-            "path to bell", Dimension.THERMAL_CONDUCTANCE, 2.4, 0.1, 50, Spread.relative(0.15), "conductance");
+            "path to bell", Dimension.THERMAL_CONDUCTANCE, 3, 0.1, 50, Spread.relative(0.15), "conductance");
     static final Parameter PATH_LOSS = Parameter.usual(
             "path loss",
             Dimension.THERMAL_CONDUCTANCE,

@@ -2,17 +2,25 @@ package wetside.kind;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
+import static org.assertj.core.api.Assumptions.assumeThat;
 
 import java.util.Arrays;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import wetside.blueprint.Blueprint;
+import wetside.blueprint.CurrentPlan;
+import wetside.blueprint.FluidPlan;
+import wetside.blueprint.HeatPlan;
 import wetside.machine.Component;
 import wetside.machine.Declaration;
+import wetside.machine.Machine;
 import wetside.machine.Parameter;
+import wetside.machine.Port;
 import wetside.machine.Spread;
 
 /** Walks over all kinds: what each must have whatever it is. */
@@ -100,6 +108,72 @@ class KindsTest {
                         .allMatch(v -> v >= p.min() * (1 - 1e-12) - 1e-15 && v <= p.max() * (1 + 1e-12));
             }
         }
+    }
+
+    /** A part alone, so that no neighbour stands in for a port that was forgotten. */
+    @ParameterizedTest
+    @MethodSource("kinds")
+    void usesEveryPortItDeclares(Kind kind) {
+        assumeThat(kind).isNotInstanceOfAny(Boiler.class, LevelProbe.class);
+        Component part = example(kind.declaration());
+        Machine.Identity alone = new Machine.Identity("bench", "bench", "first", List.of());
+        Machine.Joins none = new Machine.Joins(List.of(), List.of(), List.of(), List.of());
+        Blueprint b = new Blueprint(new Machine(alone, List.of(part), none));
+        kind.build(part, b);
+        for (Port port : kind.declaration().ports()) {
+            assertThat(isUsed(part, port, b))
+                    .as("%s of %s", port.name(), part.kind().name())
+                    .isTrue();
+        }
+    }
+
+    private static boolean isUsed(Component part, Port port, Blueprint b) {
+        return switch (port.medium()) {
+            case FLUID -> fluidNodes(b.fluid()).contains(b.node(part, port.name()));
+            case CURRENT -> terminals(b.current()).contains(b.terminal(part, port.name()));
+            case HEAT -> heatNodes(b.heat()).contains(b.heatNode(part, port.name()));
+            case MOTION -> b.slots().find(part.id() + "." + port.name() + ".motion") >= 0;
+        };
+    }
+
+    private static Set<Integer> fluidNodes(FluidPlan plan) {
+        Set<Integer> used = new HashSet<>();
+        plan.branches().forEach(branch -> used.addAll(List.of(branch.from(), branch.to())));
+        plan.loops().forEach(loop -> used.addAll(List.of(loop.upper(), loop.lower())));
+        plan.openings().forEach(opening -> used.add(opening.node()));
+        plan.pressures().forEach(pressure -> used.add(pressure.node()));
+        return used;
+    }
+
+    private static Set<Integer> terminals(CurrentPlan plan) {
+        Set<Integer> used = new HashSet<>();
+        plan.elements().forEach(element -> used.addAll(List.of(element.from(), element.to())));
+        plan.elements().forEach(element -> {
+            if (element instanceof CurrentPlan.Driven driven) {
+                used.addAll(List.of(driven.in(), driven.ret()));
+            } else if (element instanceof CurrentPlan.Supply supply) {
+                used.addAll(List.of(supply.in(), supply.ret()));
+            }
+        });
+        plan.probes().forEach(probe -> {
+            if (probe instanceof CurrentPlan.Seen seen) {
+                used.addAll(List.of(seen.from(), seen.to()));
+            } else if (probe instanceof CurrentPlan.Voltage voltage) {
+                used.addAll(List.of(voltage.from(), voltage.to()));
+            } else if (probe instanceof CurrentPlan.Share share) {
+                used.addAll(List.of(share.from(), share.to()));
+            }
+        });
+        return used;
+    }
+
+    private static Set<Integer> heatNodes(HeatPlan plan) {
+        Set<Integer> used = new HashSet<>();
+        plan.capacities().forEach(capacity -> used.add(capacity.node()));
+        plan.conductances().forEach(way -> used.addAll(List.of(way.from(), way.to())));
+        plan.temperatures().forEach(slot -> used.add(slot.node()));
+        plan.sources().forEach(source -> used.add(source.node()));
+        return used;
     }
 
     @Test
