@@ -1,0 +1,117 @@
+package wetside.casework;
+
+import java.util.LinkedHashSet;
+import java.util.Set;
+import wetside.blueprint.Reading;
+import wetside.diagnosis.Answering;
+import wetside.diagnosis.Effort;
+import wetside.diagnosis.Hazard;
+import wetside.diagnosis.Question;
+import wetside.diagnosis.Who;
+import wetside.machine.Machine;
+import wetside.plant.Plant;
+import wetside.procedure.Procedure;
+import wetside.procedure.Trial;
+import wetside.run.Names;
+import wetside.units.Dimension;
+import wetside.units.Display;
+import wetside.units.Unit;
+
+/**
+ * A procedure as a question to one machine. Numbers are kept in the unit people speak (°C, bar, g/s), so that a share of a
+ * reading means what it says.
+ */
+public final class Asking {
+    /** How far the twin itself may be off, as a share of a reading: assumed until bench data say otherwise. */
+    private static final double DISCREPANCY = 0.03;
+
+    private final Procedure procedure;
+    private final Dimension dimension;
+    private final Unit unit;
+    private final Question question;
+
+    private Asking(Procedure procedure, Dimension dimension, Unit unit, Question question) {
+        this.procedure = procedure;
+        this.dimension = dimension;
+        this.unit = unit;
+        this.question = question;
+    }
+
+    static Asking of(Procedure p, Machine machine, Plant plant) {
+        boolean meter = p.reading().channel().isEmpty();
+        Reading reading = meter ? null : Trial.reading(p, plant);
+        Dimension dimension = meter ? Dimension.RESISTANCE : dimension(p, reading);
+        Unit unit = Display.METRIC.unit(dimension);
+        Answering answering;
+        if (!meter && reading.isChoice()) {
+            answering = new Answering.Choice(reading.options(), p.answer().mistaken());
+        } else if (!p.answer().isNumber()) {
+            answering = new Answering.Choice(
+                    p.answer().words().stream().map(Procedure.Word::word).toList(), p.answer().mistaken());
+        } else {
+            double sd = Math.hypot(meter ? 0 : reading.error(), p.answer().error());
+            answering = new Answering.Number(
+                    unit.symbol(), Math.max(1e-9, sd / unit.factor()), p.answer().relative(), DISCREPANCY);
+        }
+        return new Asking(p, dimension, unit, new Question(p.id(), p.says(), answering, effort(p, machine)));
+    }
+
+    private static Dimension dimension(Procedure p, Reading reading) {
+        return switch (p.reading().take()) {
+            case UNTIL_ABOVE -> Dimension.TIME;
+            case SHARE_ABOVE -> Dimension.RATIO;
+            case TOTAL -> reading.dimension() == Dimension.MASS_FLOW ? Dimension.MASS : Dimension.NUMBER;
+            case CHANGE -> reading.dimension() == Dimension.TEMPERATURE
+                    ? Dimension.TEMPERATURE_RISE
+                    : reading.dimension();
+            case LAST, HIGHEST, LOWEST, MEAN -> reading.dimension();
+        };
+    }
+
+    private static Effort effort(Procedure p, Machine machine) {
+        Set<String> panels = new LinkedHashSet<>();
+        Names names = new Names(machine);
+        p.inside().forEach(role ->
+                panels.addAll(names.component(role).orElseThrow().place().behind()));
+        Hazard hazard =
+                switch (p.hazard()) {
+                    case NONE -> Hazard.NONE;
+                    case HOT -> Hazard.CARE;
+                    case INSIDE -> Hazard.INSIDE;
+                    case LIVE -> Hazard.LIVE;
+                };
+        Who who =
+                switch (p.who()) {
+                    case OWNER -> Who.OWNER;
+                    case TECHNICIAN -> Who.TECHNICIAN;
+                    case QUALIFIED -> Who.ELECTRICIAN;
+                };
+        return new Effort(p.minutes(), 0, panels, hazard, who);
+    }
+
+    public Procedure procedure() {
+        return procedure;
+    }
+
+    public Dimension dimension() {
+        return dimension;
+    }
+
+    public Question question() {
+        return question;
+    }
+
+    /** A simulated value as the library keeps it. */
+    float kept(double value) {
+        return (float) (question.answering() instanceof Answering.Number ? unit.fromSi(value) : value);
+    }
+
+    /** SI from a value as the library keeps it. */
+    public double si(double kept) {
+        return unit.toSi(kept);
+    }
+
+    public Unit unit() {
+        return unit;
+    }
+}

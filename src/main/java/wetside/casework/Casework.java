@@ -1,0 +1,86 @@
+package wetside.casework;
+
+import java.util.List;
+import java.util.Optional;
+import wetside.diagnosis.Library;
+import wetside.diagnosis.Signatures;
+import wetside.kind.Kinds;
+import wetside.machine.Machine;
+import wetside.plant.Plant;
+import wetside.procedure.Procedures;
+import wetside.procedure.Trial;
+import wetside.run.Draws;
+import wetside.run.Scenario;
+
+/**
+ * One machine as it stands, made ready for fault finding: which causes it can have, which questions it can be asked, and how
+ * each cause would answer each question once the twin has been run.
+ */
+public final class Casework {
+    /** Seed of all draws; the same machine gives the same library everywhere. */
+    private static final long SEED = 20_161_125;
+
+    private final Machine machine;
+    private final List<Candidate> candidates;
+    private final List<Asking> askings;
+    private final Trial trial;
+    private final Draws draws;
+
+    private Casework(Machine machine, Procedures procedures, List<Scenario> first) {
+        this.machine = machine;
+        candidates = Candidates.of(machine);
+        trial = new Trial(procedures, machine, first);
+        Plant plant = Plant.of(Kinds.blueprint(machine));
+        askings = trial.procedures().stream()
+                .map(p -> Asking.of(p, machine, plant))
+                .toList();
+        draws = new Draws(machine, SEED);
+    }
+
+    /**
+     * @param machine installed: its supply, socket and surroundings set
+     * @param first   what is done before everything, e.g. the source selector set to how it is fed
+     */
+    public static Casework of(Machine machine, Procedures procedures, List<Scenario> first) {
+        return new Casework(machine, procedures, first);
+    }
+
+    public Machine machine() {
+        return machine;
+    }
+
+    public List<Candidate> candidates() {
+        return candidates;
+    }
+
+    public List<Asking> askings() {
+        return askings;
+    }
+
+    public Optional<Asking> asking(String id) {
+        return askings.stream().filter(a -> a.question().id().equals(id)).findFirst();
+    }
+
+    /** A library without any draws yet. */
+    public Library empty() {
+        return new Library(
+                candidates.stream().map(Candidate::cause).toList(),
+                askings.stream().map(Asking::question).toList(),
+                Signatures.empty(candidates.size(), askings.size()));
+    }
+
+    Draws draws() {
+        return draws;
+    }
+
+    /** Readings of one draw of one cause, as the library keeps them. */
+    float[] row(Machine drawn, Candidate candidate, int k) {
+        Machine broken = candidate.in(drawn, draws.severity(candidate.cause().id(), k));
+        double[] values = trial.values(broken);
+        float[] row = new float[values.length];
+        for (int i = 0; i < row.length; i++) {
+            row[i] = askings.get(i).kept(values[i]);
+        }
+        return row;
+    }
+}
