@@ -230,6 +230,11 @@ public final class Plant {
         return hydraulics;
     }
 
+    /** Where water and steam found no balance last, in words. */
+    public String worstNode() {
+        return hydraulics.convergence().worst();
+    }
+
     public Balance balance() {
         balance.close(storedMass(), storedAir(), storedEnergy(), carried, circuit.balance());
         return balance;

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import wetside.machine.Node;
+import wetside.machine.Wording;
 import wetside.run.Scenario;
 
 /** All routines and procedures, as read from their files. */
@@ -43,7 +44,7 @@ public final class Procedures {
             Scenario s = routines.get(p.routine());
             if (s == null) {
                 throw new IllegalStateException("procedure '" + p.id() + "' is read during '" + p.routine()
-                        + "', which is no routine. Maybe '" + Node.nearest(p.routine(), routines.keySet()) + "'.");
+                        + "', which is no routine; " + Wording.thereAre(routines.keySet()));
             }
         }
     }

@@ -8,6 +8,7 @@ import wetside.blueprint.Handle;
 import wetside.blueprint.Reading;
 import wetside.plant.Plant;
 import wetside.plant.Stepper;
+import wetside.units.Dimension;
 import wetside.units.NotAQuantity;
 import wetside.units.Quantity;
 
@@ -105,13 +106,17 @@ public final class Run {
             }
             return i;
         }
-        try {
-            double v = Quantity.parse(value, wetside.units.Dimension.RATIO).si();
-            return Math.max(handle.least(), Math.min(handle.most(), v));
-        } catch (NotAQuantity e) {
-            throw new NoSuchThing(
-                    "'" + handle.name() + "' takes a share such as 50 %, not '" + value + "'", value, List.of());
+        for (Dimension d : new Dimension[] {Dimension.RATIO, Dimension.TEMPERATURE}) {
+            try {
+                double v = Quantity.parse(value, d).si();
+                if (v >= handle.least() && v <= handle.most()) {
+                    return v;
+                }
+            } catch (NotAQuantity e) {
+                continue;
+            }
         }
+        throw new NoSuchThing("'" + handle.name() + "' cannot be set to '" + value + "'", value, List.of());
     }
 
     public void wait(double seconds) {

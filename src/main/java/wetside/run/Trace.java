@@ -19,13 +19,24 @@ public final class Trace implements Run.Watcher {
     @Override
     public void see(double time, Plant plant) {
         if (rows.isEmpty() || time - rows.get(rows.size() - 1)[0] >= spacing) {
-            double[] row = new double[readings.size() + 1];
-            row[0] = time;
-            for (int i = 0; i < readings.size(); i++) {
-                row[i + 1] = plant.read(readings.get(i));
-            }
-            rows.add(row);
+            add(time, plant);
         }
+    }
+
+    /** Adds the last moment of a run whatever its distance. */
+    public void end(double time, Plant plant) {
+        if (rows.isEmpty() || rows.get(rows.size() - 1)[0] < time) {
+            add(time, plant);
+        }
+    }
+
+    private void add(double time, Plant plant) {
+        double[] row = new double[readings.size() + 1];
+        row[0] = time;
+        for (int i = 0; i < readings.size(); i++) {
+            row[i + 1] = plant.read(readings.get(i));
+        }
+        rows.add(row);
     }
 
     public List<Reading> readings() {

@@ -1,0 +1,98 @@
+package wetside.casework;
+
+import java.util.List;
+import java.util.Optional;
+import wetside.kind.Fault;
+import wetside.kind.Kinds;
+import wetside.machine.Component;
+import wetside.machine.Installation;
+import wetside.machine.Machine;
+import wetside.procedure.Procedures;
+import wetside.run.Action;
+import wetside.run.NoSuchThing;
+import wetside.run.Scenario;
+
+/**
+ * A machine of one revision where it stands.
+ *
+ * @param machine      its supply, socket and surroundings set
+ * @param installation what is known of the place
+ */
+public record Installed(Machine machine, Installation installation) {
+    private static final String SELECTOR = "source selector";
+
+    public static Installed of(Machine revision, Installation installation) {
+        return new Installed(installation.around(revision), installation);
+    }
+
+    /** Whether it draws from the mains; a tank is assumed when nobody has said. */
+    public Installation.Feed feed() {
+        return installation.fedFrom().orElse(Installation.Feed.TANK);
+    }
+
+    /** What stands done before anything else: the source selector as it is fed. */
+    public List<Scenario> first() {
+        if (machine.inRole(SELECTOR).isEmpty()) {
+            return List.of();
+        }
+        Action set = new Action.Move(SELECTOR + ".pointer", feed().word());
+        return List.of(new Scenario("as installed", Optional.empty(), "as installed", List.of(set)));
+    }
+
+    public Casework casework(Procedures procedures) {
+        return Casework.of(machine, procedures, first());
+    }
+
+    /**
+     * The machine with something broken: {@code component:fault} or {@code component:fault=severity}, the fault by any
+     * beginning of its name that fits one fault only.
+     */
+    public static Machine broken(Machine machine, String words) {
+        int colon = words.indexOf(':');
+        int equals = words.lastIndexOf('=');
+        if (colon < 0) {
+            throw new NoSuchThing(
+                    "'" + words + "' does not say what breaks: write COMPONENT:FAULT or COMPONENT:FAULT=0.5",
+                    words,
+                    List.of());
+        }
+        String id = words.substring(0, colon).trim();
+        String name = (equals > colon ? words.substring(colon + 1, equals) : words.substring(colon + 1)).trim();
+        Component c = machine.has(id) ? machine.component(id) : machine.inRole(id).orElse(null);
+        if (c == null) {
+            throw new NoSuchThing(
+                    "no component '" + id + "'",
+                    id,
+                    machine.components().stream().map(Component::id).toList());
+        }
+        return machine.with(fault(c, name).on(c, equals > colon ? severity(words.substring(equals + 1)) : 0.8));
+    }
+
+    private static Fault fault(Component c, String name) {
+        List<Fault> faults = Kinds.of(c).faults();
+        List<Fault> fitting = faults.stream()
+                .filter(f -> f.name().equals(name))
+                .toList();
+        if (fitting.isEmpty()) {
+            fitting = faults.stream().filter(f -> f.name().startsWith(name)).toList();
+        }
+        if (fitting.size() != 1) {
+            List<String> names = faults.stream().map(Fault::name).toList();
+            throw new NoSuchThing(
+                    c.name() + " has no single fault '" + name + "'; it has: " + String.join("; ", names), name, names);
+        }
+        return fitting.get(0);
+    }
+
+    private static double severity(String text) {
+        try {
+            double s = Double.parseDouble(text.trim());
+            if (s >= 0 && s <= 1) {
+                return s;
+            }
+        } catch (NumberFormatException e) {
+            // told below
+        }
+        throw new NoSuchThing("severity '" + text + "' is not a number from 0 (just noticeable) to 1", text, List.of());
+    }
+}

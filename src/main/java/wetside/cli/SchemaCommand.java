@@ -1,0 +1,25 @@
+package wetside.cli;
+
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import wetside.kind.Kinds;
+import wetside.machine.MachineSchema;
+
+/** Prints the JSON Schema of machine files. */
+@Command(
+        name = "schema",
+        mixinStandardHelpOptions = true,
+        description = "Print the JSON Schema of machine files, for editors that complete and check while you type.")
+final class SchemaCommand implements Callable<Integer> {
+    private final Console console;
+
+    SchemaCommand(Console console) {
+        this.console = console;
+    }
+
+    @Override
+    public Integer call() {
+        console.line(MachineSchema.json(Kinds.declarations()));
+        return 0;
+    }
+}
