@@ -11,6 +11,7 @@ import wetside.machine.Declaration;
 import wetside.machine.Parameter;
 import wetside.machine.Port;
 import wetside.machine.Spread;
+import wetside.machine.Trait;
 import wetside.physics.Terms;
 import wetside.units.Dimension;
 
@@ -34,7 +35,8 @@ public final class VacuumBreaker implements Kind {
     private static final Declaration DECLARATION = new Declaration(
             "vacuum breaker",
             List.of(Port.fluid("in", "the boiler"), Port.fluid("out", "to the drain, and where air comes from")),
-            List.of(BORE, SEATS, REOPENS, LEAK, HELD_SHUT, HELD_OPEN));
+            List.of(BORE, SEATS, REOPENS, LEAK, HELD_SHUT, HELD_OPEN),
+            Trait.SHUTS);
 
     private static final List<Fault> FAULTS = List.of(
             Fault.of("leaks when seated", 4.0, log(LEAK, 0.2e-3, 1.6e-3)),

@@ -47,13 +47,20 @@ public record Installation(Optional<Feed> fedFrom, Map<Fact, Known> facts) {
         SUPPLY_PRESSURE("supply pressure", "water mains", "pressure", Dimension.PRESSURE, 0, 10e5, 0.2e5),
         SUPPLY_TEMPERATURE(
                 "supply temperature", "water mains", "temperature", Dimension.TEMPERATURE, 273.15, 323.15, 2),
-        CONDUCTIVITY("water conductivity", "water mains", "conductivity", Dimension.CONDUCTIVITY, 1e-5, 1, 20e-4),
+        CONDUCTIVITY(
+                "water conductivity",
+                "water mains, water tank",
+                "conductivity",
+                Dimension.CONDUCTIVITY,
+                1e-5,
+                1,
+                20e-4),
         VOLTAGE("voltage", "socket", "voltage", Dimension.VOLTAGE, 80, 265, 4),
         ALTITUDE("altitude", "surroundings", "altitude", Dimension.LENGTH, -450, 5500, 20),
         AMBIENT("ambient", "surroundings", "temperature", Dimension.TEMPERATURE, 263.15, 328.15, 2);
 
         private final String words;
-        private final String role;
+        private final List<String> kinds;
         private final String parameter;
         private final Dimension dimension;
         private final double min;
@@ -62,14 +69,14 @@ public record Installation(Optional<Feed> fedFrom, Map<Fact, Known> facts) {
 
         Fact(
                 String words,
-                String role,
+                String kinds,
                 String parameter,
                 Dimension dimension,
                 double min,
                 double max,
                 double halfWidth) {
             this.words = words;
-            this.role = role;
+            this.kinds = List.of(kinds.split(", "));
             this.parameter = parameter;
             this.dimension = dimension;
             this.min = min;
@@ -102,10 +109,12 @@ public record Installation(Optional<Feed> fedFrom, Map<Fact, Known> facts) {
             return new Known(amount.si(), amount.spread() == null ? looked : amount.spread());
         }
 
-        /** The component of a machine this is a fact about, when it has it as a parameter. */
-        private Optional<Component> on(Machine machine) {
-            return machine.inRole(role)
-                    .filter(c -> c.kind().parameter(parameter).isPresent());
+        /** The components of a machine this is a fact about. */
+        private List<Component> on(Machine machine) {
+            return machine.components().stream()
+                    .filter(c -> kinds.contains(c.kind().name()))
+                    .filter(c -> c.kind().parameter(parameter).isPresent())
+                    .toList();
         }
     }
 
@@ -155,17 +164,18 @@ public record Installation(Optional<Feed> fedFrom, Map<Fact, Known> facts) {
     public Machine around(Machine machine) {
         Machine placed = machine;
         for (Map.Entry<Fact, Known> entry : new TreeMap<>(facts).entrySet()) {
-            Component c = entry.getKey().on(placed).orElse(null);
-            if (c != null) {
-                Parameter p = c.kind().parameter(entry.getKey().parameter).orElseThrow();
-                int index = c.kind().indexOf(p);
-                double value =
-                        Math.max(p.min(), Math.min(p.max(), entry.getValue().si()));
-                placed = placed.with(c.withValue(index, value)
-                        .withSpread(index, entry.getValue().spread()));
-            }
+            Fact fact = entry.getKey();
+            placed = placed.withAll(fact.on(placed).stream()
+                    .map(c -> told(c, fact, entry.getValue()))
+                    .toList());
         }
         return placed;
+    }
+
+    private static Component told(Component c, Fact fact, Known known) {
+        Parameter p = c.kind().parameter(fact.parameter).orElseThrow();
+        double value = Math.max(p.min(), Math.min(p.max(), known.si()));
+        return c.with(p, value).withSpread(c.kind().indexOf(p), known.spread());
     }
 
     /** What is known but says nothing about this machine, such as the supply pressure of one without a mains inlet. */
