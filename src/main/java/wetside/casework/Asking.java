@@ -47,11 +47,15 @@ public final class Asking {
             answering = new Answering.Choice(reading.options(), p.answer().mistaken());
         } else if (!p.answer().isNumber()) {
             answering = new Answering.Choice(
-                    p.answer().words().stream().map(Procedure.Word::word).toList(), p.answer().mistaken());
+                    p.answer().words().stream().map(Procedure.Word::word).toList(),
+                    p.answer().mistaken());
         } else {
             double sd = Math.hypot(meter ? 0 : reading.error(), p.answer().error());
             answering = new Answering.Number(
-                    unit.symbol(), Math.max(1e-9, sd / unit.factor()), p.answer().relative(), DISCREPANCY);
+                    unit.symbol(),
+                    Math.max(1e-9, sd / unit.factor()),
+                    p.answer().relative(),
+                    DISCREPANCY);
         }
         return new Asking(p, dimension, unit, new Question(p.id(), p.says(), answering, effort(p, machine)));
     }
@@ -61,9 +65,8 @@ public final class Asking {
             case UNTIL_ABOVE -> Dimension.TIME;
             case SHARE_ABOVE -> Dimension.RATIO;
             case TOTAL -> reading.dimension() == Dimension.MASS_FLOW ? Dimension.MASS : Dimension.NUMBER;
-            case CHANGE -> reading.dimension() == Dimension.TEMPERATURE
-                    ? Dimension.TEMPERATURE_RISE
-                    : reading.dimension();
+            case CHANGE ->
+                reading.dimension() == Dimension.TEMPERATURE ? Dimension.TEMPERATURE_RISE : reading.dimension();
             case LAST, HIGHEST, LOWEST, MEAN -> reading.dimension();
         };
     }
@@ -71,21 +74,20 @@ public final class Asking {
     private static Effort effort(Procedure p, Machine machine) {
         Set<String> panels = new LinkedHashSet<>();
         Names names = new Names(machine);
-        p.inside().forEach(role ->
-                panels.addAll(names.component(role).orElseThrow().place().behind()));
-        Hazard hazard =
-                switch (p.hazard()) {
-                    case NONE -> Hazard.NONE;
-                    case HOT -> Hazard.CARE;
-                    case INSIDE -> Hazard.INSIDE;
-                    case LIVE -> Hazard.LIVE;
-                };
-        Who who =
-                switch (p.who()) {
-                    case OWNER -> Who.OWNER;
-                    case TECHNICIAN -> Who.TECHNICIAN;
-                    case QUALIFIED -> Who.ELECTRICIAN;
-                };
+        p.inside()
+                .forEach(role -> panels.addAll(
+                        names.component(role).orElseThrow().place().behind()));
+        Hazard hazard = switch (p.hazard()) {
+            case NONE -> Hazard.NONE;
+            case HOT -> Hazard.CARE;
+            case INSIDE -> Hazard.INSIDE;
+            case LIVE -> Hazard.LIVE;
+        };
+        Who who = switch (p.who()) {
+            case OWNER -> Who.OWNER;
+            case TECHNICIAN -> Who.TECHNICIAN;
+            case QUALIFIED -> Who.ELECTRICIAN;
+        };
         return new Effort(p.minutes(), 0, panels, hazard, who);
     }
 

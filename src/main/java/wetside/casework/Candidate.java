@@ -15,8 +15,7 @@ import wetside.machine.Machine;
  * @param fault     what moves, empty for "works as it should"
  * @param words     what people are told, empty for "works as it should"
  */
-public record Candidate(
-        Cause cause, Optional<String> component, Optional<Fault> fault, Optional<Words.OfFault> words) {
+public record Candidate(Cause cause, Optional<String> component, Optional<Fault> fault, Optional<Words.OfFault> words) {
     /** The machine with this cause in it, {@code severity} from just noticeable (0) to complete (1). */
     public Machine in(Machine machine, double severity) {
         if (fault.isEmpty() || component.isEmpty()) {

@@ -55,10 +55,12 @@ public final class Candidates {
     private static Candidate candidate(Component c, Fault f, double weight) {
         Words.OfFault words = Words.of(c.kind().name()).faults().get(f.name());
         if (words == null) {
-            throw new IllegalStateException("fault '" + f.name() + "' of kind '" + c.kind().name() + "' has no words");
+            throw new IllegalStateException(
+                    "fault '" + f.name() + "' of kind '" + c.kind().name() + "' has no words");
         }
         Words.Remedy r = words.remedy();
-        Set<String> panels = new LinkedHashSet<>(r.who().equals("owner") ? List.of() : c.place().behind());
+        Set<String> panels = new LinkedHashSet<>(
+                r.who().equals("owner") ? List.of() : c.place().behind());
         Who who = who(r.who());
         Hazard hazard = who == Who.OWNER ? Hazard.NONE : who == Who.ELECTRICIAN ? Hazard.LIVE : Hazard.INSIDE;
         Effort effort = new Effort(r.minutes(), r.money(), panels, hazard, who);

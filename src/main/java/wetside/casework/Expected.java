@@ -42,7 +42,8 @@ public record Expected(Asking asking, double low, double middle, double high, Ma
 
     /** From the values of all draws. */
     public static Expected of(Asking asking, double[] values) {
-        double[] v = Arrays.stream(values).filter(x -> !Double.isNaN(x)).sorted().toArray();
+        double[] v =
+                Arrays.stream(values).filter(x -> !Double.isNaN(x)).sorted().toArray();
         if (asking.question().answering() instanceof Answering.Choice choice) {
             Map<String, Double> shares = new LinkedHashMap<>();
             for (int i = 0; i < choice.options().size(); i++) {

@@ -58,7 +58,8 @@ public record Installed(Machine machine, Installation installation) {
         }
         String id = words.substring(0, colon).trim();
         String name = (equals > colon ? words.substring(colon + 1, equals) : words.substring(colon + 1)).trim();
-        Component c = machine.has(id) ? machine.component(id) : machine.inRole(id).orElse(null);
+        Component c =
+                machine.has(id) ? machine.component(id) : machine.inRole(id).orElse(null);
         if (c == null) {
             throw new NoSuchThing(
                     "no component '" + id + "'",
@@ -70,9 +71,7 @@ public record Installed(Machine machine, Installation installation) {
 
     private static Fault fault(Component c, String name) {
         List<Fault> faults = Kinds.of(c).faults();
-        List<Fault> fitting = faults.stream()
-                .filter(f -> f.name().equals(name))
-                .toList();
+        List<Fault> fitting = faults.stream().filter(f -> f.name().equals(name)).toList();
         if (fitting.isEmpty()) {
             fitting = faults.stream().filter(f -> f.name().startsWith(name)).toList();
         }

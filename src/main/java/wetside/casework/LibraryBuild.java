@@ -46,8 +46,8 @@ public final class LibraryBuild {
      */
     public Library upTo(int wanted, Library start, Consumer<Library> ready) {
         Library library = start;
-        ExecutorService workers = Executors.newFixedThreadPool(
-                Runtime.getRuntime().availableProcessors(), LibraryBuild::daemon);
+        ExecutorService workers =
+                Executors.newFixedThreadPool(Runtime.getRuntime().availableProcessors(), LibraryBuild::daemon);
         try {
             int have = library.signatures().draws(0);
             done.set((long) have * casework.candidates().size());

@@ -33,16 +33,15 @@ public record LibraryKey(String name, String hash) {
     private static void part(Component c, StringBuilder all) {
         all.append(c.id()).append(c.kind().name()).append(c.place());
         for (int i = 0; i < c.kind().parameters().size(); i++) {
-            all.append(c.kind().parameters().get(i).name())
-                    .append(c.value(i))
-                    .append(c.spread(i));
+            all.append(c.kind().parameters().get(i).name()).append(c.value(i)).append(c.spread(i));
         }
         for (Fault f : Kinds.of(c).faults()) {
             all.append(f.name()).append(f.rate());
-            f.shifts().forEach(s -> all.append(s.parameter().name())
-                    .append(s.way())
-                    .append(s.slight())
-                    .append(s.full()));
+            f.shifts()
+                    .forEach(s -> all.append(s.parameter().name())
+                            .append(s.way())
+                            .append(s.slight())
+                            .append(s.full()));
         }
         all.append('\n');
     }

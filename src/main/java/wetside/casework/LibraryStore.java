@@ -54,8 +54,8 @@ public final class LibraryStore {
         if (!Files.isRegularFile(file)) {
             return Optional.empty();
         }
-        try (CheckedInputStream checked =
-                        new CheckedInputStream(new BufferedInputStream(Files.newInputStream(file), 1 << 16), new CRC32());
+        try (CheckedInputStream checked = new CheckedInputStream(
+                        new BufferedInputStream(Files.newInputStream(file), 1 << 16), new CRC32());
                 DataInputStream in = new DataInputStream(checked)) {
             return Optional.of(read(in, checked, key, empty, Files.size(file)));
         } catch (IOException | RuntimeException e) {
@@ -64,7 +64,8 @@ public final class LibraryStore {
     }
 
     private static Library read(
-            DataInputStream in, CheckedInputStream checked, LibraryKey key, Library empty, long size) throws IOException {
+            DataInputStream in, CheckedInputStream checked, LibraryKey key, Library empty, long size)
+            throws IOException {
         int causes = empty.causes().size();
         int questions = empty.questions().size();
         if (!in.readUTF().equals(MAGIC) || !in.readUTF().equals(key.hash()) || in.readInt() != causes) {

@@ -22,7 +22,10 @@ import wetside.plant.Plant;
 final class CheckCommand implements Callable<Integer> {
     private final Console console;
 
-    @Parameters(index = "0", paramLabel = "FILE", description = "machine file, or the name of one that comes with Wetside")
+    @Parameters(
+            index = "0",
+            paramLabel = "FILE",
+            description = "machine file, or the name of one that comes with Wetside")
     private String file;
 
     @Option(names = "--json", description = "for programs")
@@ -42,7 +45,10 @@ final class CheckCommand implements Callable<Integer> {
                 throw e;
             }
             console.line(Json.print(Map.of(
-                    "ok", false, "problems", e.problems().stream().map(CheckCommand::problem).toList())));
+                    "ok",
+                    false,
+                    "problems",
+                    e.problems().stream().map(CheckCommand::problem).toList())));
             return Wetside.BAD_INPUT;
         }
         Map<String, Object> revisions = new LinkedHashMap<>();
@@ -58,7 +64,8 @@ final class CheckCommand implements Callable<Integer> {
             revisions.put(r.name(), facts);
         }
         if (json) {
-            console.line(Json.print(Map.of("ok", true, "title", read.newest().identity().title(), "revisions", revisions)));
+            console.line(Json.print(
+                    Map.of("ok", true, "title", read.newest().identity().title(), "revisions", revisions)));
             return 0;
         }
         console.line(read.newest().identity().title() + ": nothing wrong with it");
@@ -68,7 +75,11 @@ final class CheckCommand implements Callable<Integer> {
 
     private static String words(Object facts) {
         StringBuilder s = new StringBuilder();
-        ((Map<?, ?>) facts).forEach((k, v) -> s.append(s.length() == 0 ? "" : ", ").append(k).append(' ').append(v));
+        ((Map<?, ?>) facts)
+                .forEach((k, v) -> s.append(s.length() == 0 ? "" : ", ")
+                        .append(k)
+                        .append(' ')
+                        .append(v));
         return s.toString();
     }
 

@@ -27,7 +27,10 @@ final class MachineChoice {
     @Option(names = "--built", paramLabel = "YYYY-MM", description = "month it was built, instead of a revision")
     String built;
 
-    @Option(names = "--fed-from", paramLabel = "tank|mains", description = "where it draws water from; tank if not said")
+    @Option(
+            names = "--fed-from",
+            paramLabel = "tank|mains",
+            description = "where it draws water from; tank if not said")
     String fedFrom;
 
     @Option(names = "--supply-pressure", paramLabel = "P", description = "mains pressure, e.g. \"2 bar\"")
@@ -74,8 +77,9 @@ final class MachineChoice {
         }
         try {
             return file.byBuildDate(YearMonth.parse(built))
-                    .orElseThrow(() -> new BadArgument("--built " + built + " is before the first revision, which is from "
-                            + file.revisions().get(0).from()));
+                    .orElseThrow(
+                            () -> new BadArgument("--built " + built + " is before the first revision, which is from "
+                                    + file.revisions().get(0).from()));
         } catch (DateTimeParseException e) {
             throw new BadArgument("--built '" + built + "' is not a month; write it as 2021-06");
         }

@@ -56,7 +56,11 @@ final class RunText {
     }
 
     static String words(Reading r) {
-        return r.channel().replace('-', ' ').replace(".needle", "").replace(".display", "").replace('.', ' ');
+        return r.channel()
+                .replace('-', ' ')
+                .replace(".needle", "")
+                .replace(".display", "")
+                .replace('.', ' ');
     }
 
     static String csv(Trace trace) {
@@ -85,7 +89,8 @@ final class RunText {
         }
         return Double.isNaN(v)
                 ? ""
-                : String.format(Locale.ROOT, "%.6g", Display.METRIC.unit(r.dimension()).fromSi(v));
+                : String.format(
+                        Locale.ROOT, "%.6g", Display.METRIC.unit(r.dimension()).fromSi(v));
     }
 
     static Map<String, Object> series(Trace trace, List<Reading> readings) {
@@ -130,7 +135,8 @@ final class RunText {
     private static StripChart.Line line(Reading r, Trace trace) {
         int i = trace.readings().indexOf(r) + 1;
         Unit unit = Display.METRIC.unit(r.dimension());
-        double[] values = trace.rows().stream().mapToDouble(row -> unit.fromSi(row[i])).toArray();
+        double[] values =
+                trace.rows().stream().mapToDouble(row -> unit.fromSi(row[i])).toArray();
         return new StripChart.Line(words(r), values, shown(r, trace.rows().get(values.length - 1)[i]));
     }
 

@@ -17,7 +17,7 @@ import wetside.units.Dimension;
 /** The wall socket and all of the house behind it: voltage, the impedance of its line and neutral, and its earth. */
 public final class Socket implements Kind {
     static final Parameter VOLTAGE = Parameter.usual(
-            "voltage", Dimension.VOLTAGE, 230, 0, 260, Spread.relative(0.04), "between line and neutral, unloaded");
+            "voltage", Dimension.VOLTAGE, 230, 0, 290, Spread.relative(0.04), "between line and neutral, unloaded");
     static final Parameter LINE = Ohms.closed("line impedance", 0.35, "of the house in the line, contacts included");
     static final Parameter NEUTRAL = Ohms.closed("neutral impedance", 0.15, "of the house in the neutral");
     static final Parameter EARTH =

@@ -1,5 +1,6 @@
 package wetside.kind;
 
+import java.util.HashMap;
 import java.util.Map;
 import wetside.blueprint.Blueprint;
 import wetside.blueprint.Control;
@@ -28,6 +29,13 @@ final class Trial {
         circuit = Circuit.of(blueprint.current(), blueprint.nodeCount(Medium.CURRENT));
         x = blueprint.slots().firstValues();
         heat(293.15);
+    }
+
+    /** A whole machine of registered kinds. */
+    static Trial of(Machine machine) {
+        Map<String, Kind> kinds = new HashMap<>();
+        machine.components().forEach(c -> kinds.put(c.id(), Kinds.of(c)));
+        return new Trial(machine, kinds);
     }
 
     /** Brings every heat node to one temperature [K] and lets everything settle. */
