@@ -339,9 +339,4 @@ public final class Node {
     private void wanted(String article) {
         problem(isNothing() ? "nothing is written here; " + article + " is wanted" : article + " is wanted here");
     }
-
-    /** See {@link Wording#nearest}. */
-    public static String nearest(String said, Collection<String> names) {
-        return Wording.nearest(said, names);
-    }
 }
