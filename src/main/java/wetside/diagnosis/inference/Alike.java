@@ -1,0 +1,54 @@
+package wetside.diagnosis.inference;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import wetside.diagnosis.Question;
+
+/**
+ * Causes that no question still open tells apart.
+ *
+ * @param positions positions in the posterior, the likeliest first
+ * @param parting a question that would part the first two but is not open to whoever asks; empty when there is none
+ */
+public record Alike(List<Integer> positions, Optional<Question> parting) {
+    /** Two causes are told apart by a question whose outcomes they share less than this far. */
+    private static final double TOLD_APART = 0.3;
+
+    /**
+     * The groups of two or more among the causes in play.
+     *
+     * @param inPlay the causes
+     * @param open what can still be asked
+     * @param closed what could be asked by somebody else
+     */
+    public static List<Alike> of(InPlay inPlay, List<Foresight> open, List<Foresight> closed) {
+        List<List<Integer>> groups = new ArrayList<>();
+        for (int a = 0; a < inPlay.size(); a++) {
+            if (inPlay.known(a)) {
+                int active = a;
+                groups.stream()
+                        .filter(group -> furthest(open, group.get(0), active) < TOLD_APART)
+                        .findFirst()
+                        .ifPresentOrElse(
+                                group -> group.add(active), () -> groups.add(new ArrayList<>(List.of(active))));
+            }
+        }
+        return groups.stream()
+                .filter(group -> group.size() > 1)
+                .map(group -> new Alike(
+                        group.stream().map(inPlay::position).toList(), parting(closed, group.get(0), group.get(1))))
+                .toList();
+    }
+
+    private static double furthest(List<Foresight> foresight, int one, int other) {
+        return foresight.stream().mapToDouble(f -> f.apart(one, other)).max().orElse(0);
+    }
+
+    private static Optional<Question> parting(List<Foresight> closed, int one, int other) {
+        return closed.stream()
+                .filter(f -> f.apart(one, other) >= TOLD_APART)
+                .max((a, b) -> Double.compare(a.apart(one, other), b.apart(one, other)))
+                .map(Foresight::question);
+    }
+}

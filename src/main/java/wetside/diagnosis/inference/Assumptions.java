@@ -1,0 +1,34 @@
+package wetside.diagnosis.inference;
+
+/**
+ * What the inference takes for granted about people, instruments and its own ignorance.
+ *
+ * @param somethingElse prior share of causes the library does not know
+ * @param mostOdds the most by which one number may move the odds between two causes, because a gauge can be misread;
+ *     approached within a factor of five, as one number also changes how the others are weighed
+ * @param sameMind how much of a reporter's error is shared between answers about the same thing, 0 to 1
+ * @param slip probability that a number turns out to be anything at all, used when outcomes are foreseen
+ * @param smoothing how far draws are smoothed into a density, in units of the usual rule: 0 is the plain kernel sum,
+ *     infinity one normal distribution per heap
+ * @param separation distance between two heaps of draws, in their own spread, above which they are kept apart
+ */
+public record Assumptions(
+        double somethingElse, double mostOdds, double sameMind, double slip, double smoothing, double separation) {
+    /** The shipped assumptions. */
+    public static final Assumptions USUAL = new Assumptions(0.02, 300, 0.9, 0.02, 0.8, 4);
+
+    /** No catch-all, no misreading, plain sums over draws: textbook inference, for checking against textbooks. */
+    public static final Assumptions TEXTBOOK =
+            new Assumptions(0, Double.POSITIVE_INFINITY, 1, 0, 0, Double.POSITIVE_INFINITY);
+
+    public Assumptions {
+        if (!(somethingElse >= 0 && somethingElse < 1) || !(mostOdds > 1) || !(sameMind >= 0 && sameMind <= 1)) {
+            throw new IllegalArgumentException("assumptions out of range: " + somethingElse + ", " + mostOdds);
+        }
+    }
+
+    /** The same with draws smoothed more or less. */
+    public Assumptions smoothing(double other) {
+        return new Assumptions(somethingElse, mostOdds, sameMind, slip, other, separation);
+    }
+}

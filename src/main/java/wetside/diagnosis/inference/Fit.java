@@ -1,0 +1,106 @@
+package wetside.diagnosis.inference;
+
+import java.util.List;
+import wetside.diagnosis.inference.Readings.Report;
+
+/** How well one cause explains the readings, and what its draws, so weighted, say about questions not yet asked. */
+final class Fit {
+    final double logLikelihood;
+    final Hump[] humps;
+    /** Share of each hump, given the readings. */
+    final double[] share;
+
+    private final Readings readings;
+    private final float[] rows;
+    private final int stride;
+    private final double[] drawWeight;
+    private double[] believed;
+
+    Fit(Readings readings, float[] rows, int stride, Assumptions assumptions) {
+        this(
+                readings,
+                rows,
+                stride,
+                assumptions,
+                new Heaps(readings, rows, stride, assumptions.separation()).split(),
+                null);
+    }
+
+    /** With the draws counted unequally, as a bootstrap wants; {@code counts} null counts each once. */
+    Fit(Readings readings, float[] rows, int stride, Assumptions assumptions, List<int[]> heaps, double[] counts) {
+        this.readings = readings;
+        this.rows = rows;
+        this.stride = stride;
+        int draws = rows.length / stride;
+        drawWeight = weights(readings, rows, stride, assumptions, counts);
+        humps = new Hump[heaps.size()];
+        double[] logs = new double[humps.length];
+        for (int h = 0; h < humps.length; h++) {
+            humps[h] = new Hump(readings, rows, stride, heaps.get(h), drawWeight, assumptions.smoothing());
+            logs[h] = humps[h].logWeight - Math.log(draws) + humps[h].logDensity + missing(humps[h]);
+        }
+        logLikelihood = draws == 0 ? readings.logBroad() : Shares.logSum(logs);
+        share = Double.isFinite(logLikelihood) && draws > 0 ? Shares.of(logs) : logs;
+    }
+
+    private static double[] weights(
+            Readings readings, float[] rows, int stride, Assumptions assumptions, double[] counts) {
+        double[] weights = new double[rows.length / stride];
+        Reporter reporter = new Reporter(assumptions.sameMind());
+        for (int k = 0; k < weights.length; k++) {
+            weights[k] = counts == null ? 1 : counts[k];
+            for (List<Report> group : readings.reports) {
+                weights[k] *= reporter.likelihood(group, rows, k * stride);
+            }
+        }
+        return weights;
+    }
+
+    /** A reading the cause has no value for tells nothing about it: broad density. */
+    private double missing(Hump hump) {
+        double log = 0;
+        int next = 0;
+        for (int i = 0; i < readings.size(); i++) {
+            if (next < hump.dims.length && hump.dims[next] == i) {
+                next++;
+            } else {
+                log += readings.logBroad[i];
+            }
+        }
+        return log;
+    }
+
+    int draws() {
+        return drawWeight.length;
+    }
+
+    /** Weight of each draw given the readings. */
+    double[] believed() {
+        if (believed == null) {
+            believed = new double[draws()];
+            for (int h = 0; h < humps.length; h++) {
+                for (int m = 0; m < humps[h].members.length; m++) {
+                    believed[humps[h].members[m]] = share[h] * humps[h].share[m];
+                }
+            }
+        }
+        return believed;
+    }
+
+    /** Probability of each true option of a question; what has no value is left out of the sum. */
+    double[] options(int q, int count) {
+        double[] chances = new double[count];
+        double[] weights = believed();
+        for (int k = 0; k < weights.length; k++) {
+            float x = rows[k * stride + q];
+            if (!Float.isNaN(x)) {
+                chances[(int) x] += weights[k];
+            }
+        }
+        return chances;
+    }
+
+    Hump.Expected predict(int hump, int q) {
+        return humps[hump].predict(rows, stride, q);
+    }
+}

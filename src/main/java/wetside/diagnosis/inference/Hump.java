@@ -1,0 +1,242 @@
+package wetside.diagnosis.inference;
+
+import java.util.Arrays;
+
+/**
+ * One heap of draws as a density over the numbers read: a normal distribution around every draw, pulled towards their
+ * mean, so that mean and covariance stay those of the draws:
+ *
+ * <pre>L = SUM_k w_k N(y; m + sqrt(1 - h^2) (x_k - m), h^2 S + R)</pre>
+ *
+ * with S the covariance of the draws, R instrument and twin. h = 1 is one normal distribution, stable from few draws; h
+ * = 0 is the plain kernel sum, true to any shape but in need of very many. h follows the rule for smoothing a density of
+ * as many draws and four readings, whatever the number of readings, lest one more changes what the others say.
+ */
+final class Hump {
+    private static final double USUAL = 4;
+
+    final int[] members;
+    /** Which readings exist in this heap, as positions in the readings. */
+    final int[] dims;
+
+    final double[] mean;
+    final double logWeight;
+    final double logDensity;
+    /** Share of each member, given the readings. */
+    final double[] share;
+
+    private final double[] weight;
+    private final double[] deviation;
+    private final double widening;
+    private final double smooth;
+    private final double kept;
+    private final Centre[] centres;
+
+    Hump(Readings readings, float[] rows, int stride, int[] members, double[] drawWeight, double smoothing) {
+        this.members = members;
+        dims = present(readings, rows, stride, members[0]);
+        weight = new double[members.length];
+        double sum = 0;
+        double squares = 0;
+        for (int m = 0; m < members.length; m++) {
+            weight[m] = drawWeight[members[m]];
+            sum += weight[m];
+            squares += weight[m] * weight[m];
+        }
+        logWeight = Math.log(sum);
+        for (int m = 0; m < members.length; m++) {
+            weight[m] = sum > 0 ? weight[m] / sum : 1.0 / members.length;
+        }
+        double effective = sum > 0 ? sum * sum / squares : 1;
+        widening = widening(effective);
+        smooth = Math.min(1, smoothing * Math.pow(4 / ((USUAL + 2) * effective), 1 / (USUAL + 4)));
+        mean = new double[dims.length];
+        deviation = deviations(readings, rows, stride);
+        double[] covariance = covariance();
+        kept = kept(covariance, effective);
+        centres = centres(covariance, readings);
+        double[] logs = new double[members.length];
+        for (int m = 0; m < members.length; m++) {
+            logs[m] = Math.log(weight[m]) + centres[m].logDensity;
+        }
+        logDensity = Shares.logSum(logs);
+        share = Shares.of(logs);
+    }
+
+    private static int[] present(Readings readings, float[] rows, int stride, int draw) {
+        int[] dims = new int[readings.size()];
+        int n = 0;
+        for (int i = 0; i < dims.length; i++) {
+            if (!Float.isNaN(rows[draw * stride + readings.question[i]])) {
+                dims[n++] = i;
+            }
+        }
+        return Arrays.copyOf(dims, n);
+    }
+
+    /** What is not known of the moments of so few draws widens them; one draw alone has no spread to widen. */
+    private static double widening(double effective) {
+        return effective <= 1 + 1e-9
+                ? 0
+                : effective / (effective - 1) * Math.min(6, (1 + 1 / effective) * (1 + 2 / (effective - 1)));
+    }
+
+    private double[] deviations(Readings readings, float[] rows, int stride) {
+        int n = dims.length;
+        double[] deviations = new double[members.length * n];
+        for (int j = 0; j < n; j++) {
+            int q = readings.question[dims[j]];
+            for (int m = 0; m < members.length; m++) {
+                deviations[m * n + j] = rows[members[m] * stride + q];
+                mean[j] += weight[m] * deviations[m * n + j];
+            }
+            for (int m = 0; m < members.length; m++) {
+                deviations[m * n + j] -= mean[j];
+            }
+        }
+        return deviations;
+    }
+
+    private double[] covariance() {
+        int n = dims.length;
+        double[] covariance = new double[n * n];
+        for (int m = 0; m < members.length; m++) {
+            for (int i = 0; i < n; i++) {
+                double weighted = weight[m] * deviation[m * n + i];
+                for (int j = 0; j <= i; j++) {
+                    covariance[i * n + j] += weighted * deviation[m * n + j];
+                }
+            }
+        }
+        return covariance;
+    }
+
+    /** How much of the covariances to keep: the less certain the correlations, the less (Schaefer-Strimmer form). */
+    private double kept(double[] covariance, double effective) {
+        int n = dims.length;
+        double uncertain = 0;
+        double squares = 0;
+        double chance = 2 / effective;
+        for (int i = 0; i < n; i++) {
+            for (int j = 0; j < i; j++) {
+                double product = covariance[i * n + i] * covariance[j * n + j];
+                double r2 = product > 0 ? covariance[i * n + j] * covariance[i * n + j] / product : 0;
+                uncertain += ((1 - r2) * (1 - r2) + chance * chance) / Math.max(effective - 1, 1e-9);
+                squares += r2;
+            }
+        }
+        return squares > 0 ? Math.max(0, 1 - uncertain / squares) : 0;
+    }
+
+    private Centre[] centres(double[] covariance, Readings readings) {
+        int n = dims.length;
+        double[] total = new double[n * n];
+        double[] logFloor = new double[n];
+        double[] value = new double[n];
+        double local = widening * smooth * smooth;
+        for (int i = 0; i < n; i++) {
+            for (int j = 0; j < i; j++) {
+                total[i * n + j] = local * kept * covariance[i * n + j];
+            }
+            total[i * n + i] = local * covariance[i * n + i] + readings.variance[dims[i]];
+            logFloor[i] = readings.logFloor[dims[i]];
+            value[i] = readings.value[dims[i]];
+        }
+        Cholesky factor = new Cholesky(total, n);
+        double[] precision = factor.inverse();
+        Centre[] centres = new Centre[members.length];
+        double spread = spread();
+        for (int m = 0; m < members.length; m++) {
+            double[] residual = new double[n];
+            for (int i = 0; i < n; i++) {
+                residual[i] = value[i] - mean[i] - spread * deviation[m * n + i];
+            }
+            centres[m] = m > 0 && spread == 0
+                    ? centres[0]
+                    : new Centre(precision, factor.logDeterminant(), residual, logFloor);
+        }
+        return centres;
+    }
+
+    /** How far the centres keep the draws' distance from their mean. */
+    private double spread() {
+        return smooth == 0 ? 1 : Math.sqrt(widening * Math.max(0, 1 - smooth * smooth));
+    }
+
+    /** The readings held against the likeliest member. */
+    Centre likeliest() {
+        int best = 0;
+        for (int m = 1; m < share.length; m++) {
+            best = share[m] > share[best] ? m : best;
+        }
+        return centres[best];
+    }
+
+    /** Variance of the draws at one reading, without instrument and twin. */
+    double variance(int i) {
+        double sum = 0;
+        for (int m = 0; m < members.length; m++) {
+            double d = deviation[m * dims.length + i];
+            sum += weight[m] * d * d;
+        }
+        return widening * sum;
+    }
+
+    /** What another question is expected to read: mean, variance, and the share of draws that have a value at all. */
+    record Expected(double mean, double variance, double valued) {}
+
+    Expected predict(float[] rows, int stride, int q) {
+        int n = dims.length;
+        double[] x = new double[members.length];
+        double valued = 0;
+        double sum = 0;
+        double centre = 0;
+        for (int m = 0; m < members.length; m++) {
+            x[m] = rows[members[m] * stride + q];
+            if (!Double.isNaN(x[m])) {
+                valued += share[m];
+                sum += weight[m];
+                centre += weight[m] * x[m];
+            }
+        }
+        if (!(valued > 0) || !(sum > 0)) {
+            return new Expected(0, 0, 0);
+        }
+        centre /= sum;
+        double variance = 0;
+        double[] cross = new double[n];
+        for (int m = 0; m < members.length; m++) {
+            if (!Double.isNaN(x[m])) {
+                double pulled = weight[m] / sum * (x[m] - centre);
+                variance += pulled * (x[m] - centre);
+                for (int j = 0; j < n; j++) {
+                    cross[j] += pulled * deviation[m * n + j];
+                }
+            }
+        }
+        double local = widening * smooth * smooth;
+        for (int j = 0; j < n; j++) {
+            cross[j] *= local * kept;
+        }
+        double left = Math.max(local * variance - likeliest().explained(cross), 1e-3 * local * variance);
+        return around(x, centre, cross, left, valued);
+    }
+
+    private Expected around(double[] x, double centre, double[] cross, double left, double valued) {
+        double spread = spread();
+        double mean = 0;
+        double square = 0;
+        for (int m = 0; m < x.length; m++) {
+            if (!Double.isNaN(x[m]) && share[m] > 0) {
+                double at = centre + spread * (x[m] - centre);
+                for (int j = 0; j < cross.length; j++) {
+                    at += cross[j] * centres[m].pull[j];
+                }
+                mean += share[m] / valued * at;
+                square += share[m] / valued * (at - centre) * (at - centre);
+            }
+        }
+        double between = Math.max(0, square - (mean - centre) * (mean - centre));
+        return new Expected(mean, left + between, valued);
+    }
+}

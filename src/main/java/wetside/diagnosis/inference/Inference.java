@@ -1,0 +1,63 @@
+package wetside.diagnosis.inference;
+
+import wetside.diagnosis.Library;
+import wetside.diagnosis.Observations;
+
+/** A library made ready to be asked: every posterior of one machine starts here. */
+public final class Inference {
+    private final Library library;
+    private final Assumptions assumptions;
+    private final Pool pool;
+
+    private Inference(Library library, Assumptions assumptions) {
+        this.library = library;
+        this.assumptions = assumptions;
+        pool = Pool.of(library);
+    }
+
+    public static Inference of(Library library) {
+        return of(library, Assumptions.USUAL);
+    }
+
+    public static Inference of(Library library, Assumptions assumptions) {
+        return new Inference(library, assumptions);
+    }
+
+    /** What is believed after these observations. */
+    public Posterior posterior(Observations observations) {
+        return new Posterior(this, observations);
+    }
+
+    public Library library() {
+        return library;
+    }
+
+    public Assumptions assumptions() {
+        return assumptions;
+    }
+
+    Pool pool() {
+        return pool;
+    }
+
+    Readings readings(Observations observations) {
+        return new Readings(library, pool, assumptions, observations);
+    }
+
+    Fit fit(Readings readings, int cause) {
+        return fit(readings, cause, assumptions);
+    }
+
+    /** With each heap of draws rounded to one normal distribution, which is what deviations can be counted from. */
+    Fit rounded(Readings readings, int cause) {
+        return fit(readings, cause, assumptions.smoothing(Double.POSITIVE_INFINITY));
+    }
+
+    private Fit fit(Readings readings, int cause, Assumptions assumed) {
+        return new Fit(
+                readings,
+                library.signatures().rows(cause),
+                Math.max(1, library.signatures().questions()),
+                assumed);
+    }
+}

@@ -1,0 +1,153 @@
+package wetside.diagnosis.inference;
+
+import java.util.Comparator;
+import java.util.List;
+import java.util.stream.IntStream;
+import wetside.diagnosis.Cause;
+import wetside.diagnosis.Library;
+import wetside.diagnosis.Observations;
+
+/**
+ * How belief is shared among the causes. Positions are those of the library; one more, {@link #somethingElse()}, stands
+ * for whatever the library does not know. The order of the observations cannot matter and taking one back leaves no
+ * trace, because each posterior is computed afresh from the sorted set.
+ */
+public final class Posterior {
+    private final Inference inference;
+    private final Observations observations;
+    private final Readings readings;
+    private final Fit[] fits;
+    private final double[] logWeights;
+    private final double[] shares;
+    private final double logEvidence;
+    private Ranges ranges;
+
+    Posterior(Inference inference, Observations observations) {
+        this.inference = inference;
+        this.observations = observations;
+        readings = inference.readings(observations);
+        int causes = library().causes().size();
+        fits = new Fit[causes];
+        logWeights = new double[causes + 1];
+        double all = library().causes().stream().mapToDouble(Cause::weight).sum();
+        double known = 1 - inference.assumptions().somethingElse();
+        for (int c = 0; c < causes; c++) {
+            fits[c] = inference.fit(readings, c);
+            double prior = known * library().causes().get(c).weight() / all;
+            logWeights[c] = Math.log(prior) + inVain(c) + fits[c].logLikelihood;
+        }
+        logWeights[causes] = Math.log(inference.assumptions().somethingElse()) + readings.logBroad();
+        shares = Shares.of(logWeights);
+        logEvidence = Shares.logSum(logWeights);
+    }
+
+    /** A repair that did not help speaks against the causes it removes, as far as it can be trusted to work. */
+    private double inVain(int cause) {
+        var repair = library().causes().get(cause).repair();
+        long times = readings.inVain(repair.id());
+        return times == 0 ? 0 : times * Math.log1p(-repair.works());
+    }
+
+    /** One cause and its share of belief; {@code position} is that in the library. */
+    public record Ranked(int position, String id, String words, double share) {}
+
+    /** All causes, the likeliest first, "something else" among them. */
+    public List<Ranked> ranking() {
+        return IntStream.range(0, shares.length)
+                .mapToObj(c -> new Ranked(c, id(c), words(c), shares[c]))
+                .sorted(Comparator.comparingDouble((Ranked r) -> -r.share).thenComparing(Ranked::position))
+                .toList();
+    }
+
+    /** The likeliest of the causes the library knows. */
+    public Ranked best() {
+        return ranking().stream()
+                .filter(r -> r.position != somethingElse())
+                .findFirst()
+                .orElseThrow();
+    }
+
+    public double share(int cause) {
+        return shares[cause];
+    }
+
+    public double share(String cause) {
+        return shares[position(cause)];
+    }
+
+    /** Position of a cause by id, "something else" included. */
+    public int position(String cause) {
+        return cause.equals(Cause.SOMETHING_ELSE) ? somethingElse() : library().cause(cause);
+    }
+
+    /** Position of "something else". */
+    public int somethingElse() {
+        return fits.length;
+    }
+
+    public String id(int cause) {
+        return cause == fits.length
+                ? Cause.SOMETHING_ELSE
+                : library().causes().get(cause).id();
+    }
+
+    public String words(int cause) {
+        return cause == fits.length
+                ? "something this library does not know"
+                : library().causes().get(cause).words();
+    }
+
+    /** Interval that holds the share in nine of ten when the draws are drawn again: how far the library is from enough. */
+    public Ranges.Range range(int cause) {
+        if (ranges == null) {
+            ranges = new Ranges(this);
+        }
+        return ranges.of(cause);
+    }
+
+    /** Log of the odds of a cause against all others together. */
+    public double logOdds(int cause) {
+        double[] others = logWeights.clone();
+        others[cause] = Double.NEGATIVE_INFINITY;
+        return logWeights[cause] - Shares.logSum(others);
+    }
+
+    /** Log of prior times likelihood, not normalised: differences between causes are log odds. */
+    public double logWeight(int cause) {
+        return logWeights[cause];
+    }
+
+    /** Log of the probability of all readings together. */
+    public double logEvidence() {
+        return logEvidence;
+    }
+
+    /** The same library after other observations. */
+    public Posterior given(Observations other) {
+        return inference.posterior(other);
+    }
+
+    public Library library() {
+        return inference.library();
+    }
+
+    public Observations observations() {
+        return observations;
+    }
+
+    Inference inference() {
+        return inference;
+    }
+
+    Readings readings() {
+        return readings;
+    }
+
+    Fit fit(int cause) {
+        return fits[cause];
+    }
+
+    public double[] shares() {
+        return shares.clone();
+    }
+}

@@ -1,0 +1,106 @@
+package wetside.diagnosis.inference;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import wetside.diagnosis.Answering;
+import wetside.diagnosis.Library;
+import wetside.diagnosis.Observation;
+import wetside.diagnosis.Observations;
+import wetside.diagnosis.Question;
+
+/** The observations looked up in a library: numbers with their errors, reports by shared reporter, repairs in vain. */
+final class Readings {
+    /** No reading is trusted below this share of what the question usually spans. */
+    private static final double FINEST = 1e-4;
+
+    final List<Observation> numbers = new ArrayList<>();
+    final List<List<Report>> reports = new ArrayList<>();
+    final List<String> stillBad = new ArrayList<>();
+
+    /** Per number: question, value, variance of instrument and twin, log floor of its density, log broad density. */
+    final int[] question;
+
+    final double[] value;
+    final double[] variance;
+    final double[] logFloor;
+    final double[] logBroad;
+
+    /** One named option; {@code broad} is its probability when nothing is known. */
+    record Report(Observation observation, int question, int option, Answering.Choice choice, double broad) {}
+
+    Readings(Library library, Pool pool, Assumptions assumptions, Observations observations) {
+        Map<String, List<Report>> byReporter = new LinkedHashMap<>();
+        for (Observation observation : observations.sorted()) {
+            switch (observation.kind()) {
+                case NUMBER -> numbers.add(observation);
+                case CHOICE -> {
+                    Question asked = library.questions().get(library.question(observation.about()));
+                    byReporter
+                            .computeIfAbsent(observation.by() + "/" + asked.reporter(), key -> new ArrayList<>())
+                            .add(report(library, pool, observation));
+                }
+                case STILL_BAD -> stillBad.add(observation.about());
+                case UNKNOWN -> library.question(observation.about());
+            }
+        }
+        reports.addAll(byReporter.values());
+        int n = numbers.size();
+        question = new int[n];
+        value = new double[n];
+        variance = new double[n];
+        logFloor = new double[n];
+        logBroad = new double[n];
+        for (int i = 0; i < n; i++) {
+            lookUp(i, library, pool, assumptions);
+        }
+    }
+
+    private void lookUp(int i, Library library, Pool pool, Assumptions assumptions) {
+        Observation observation = numbers.get(i);
+        question[i] = library.question(observation.about());
+        if (!(library.questions().get(question[i]).answering() instanceof Answering.Number number)) {
+            throw new IllegalArgumentException(observation.about() + " is answered by an option, not by a number");
+        }
+        value[i] = observation.value();
+        double finest = FINEST * pool.sd(question[i]);
+        variance[i] = Math.max(number.variance(value[i]), finest * finest);
+        logFloor[i] = -Normal.LOG_ROOT_TWO_PI - 0.5 * Math.log(variance[i]) - Math.log(assumptions.mostOdds());
+        logBroad[i] = Shares.logAdd(pool.logDensity(question[i], value[i], variance[i]), logFloor[i]);
+    }
+
+    private static Report report(Library library, Pool pool, Observation observation) {
+        int q = library.question(observation.about());
+        if (!(library.questions().get(q).answering() instanceof Answering.Choice choice)) {
+            throw new IllegalArgumentException(observation.about() + " is answered by a number, not by an option");
+        }
+        if (observation.option() < 0 || observation.option() >= choice.options().size()) {
+            throw new IllegalArgumentException(observation.about() + " has no option " + observation.option());
+        }
+        return new Report(observation, q, observation.option(), choice, pool.chance(q, observation.option()));
+    }
+
+    int size() {
+        return question.length;
+    }
+
+    /** Log likelihood under a cause nobody thought of. */
+    double logBroad() {
+        double log = 0;
+        for (double density : logBroad) {
+            log += density;
+        }
+        for (List<Report> group : reports) {
+            for (Report report : group) {
+                log += Math.log(report.broad());
+            }
+        }
+        return log;
+    }
+
+    /** How often a repair was tried in vain. */
+    long inVain(String repair) {
+        return stillBad.stream().filter(repair::equals).count();
+    }
+}

@@ -1,0 +1,182 @@
+package wetside.diagnosis.plan;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Set;
+import wetside.diagnosis.Effort;
+import wetside.diagnosis.Hazard;
+import wetside.diagnosis.Question;
+import wetside.diagnosis.Repair;
+import wetside.diagnosis.Who;
+import wetside.diagnosis.inference.Alike;
+import wetside.diagnosis.inference.Foresight;
+import wetside.diagnosis.inference.InPlay;
+import wetside.diagnosis.inference.Posterior;
+
+/**
+ * Expected cost of repair with one step of look-ahead:
+ *
+ * <pre>E(question) = C + SUM_k P(k) V(shares after k, panels then off)
+ * E(repair)   = C + (1 - p) V(shares after it was in vain)
+ * E(call)     = C_call</pre>
+ *
+ * where V is the plan of repairs alone ({@link RepairPlan}). Only what this person may do is offered; what has been
+ * answered, or tried in vain, is not offered again.
+ */
+public final class NextStep {
+    private static final int EXPLAINED = 8;
+
+    private final InPlay inPlay;
+    private final Situation situation;
+    private final RepairPlan plan;
+    private final List<Foresight> open = new ArrayList<>();
+    private final List<Foresight> closed = new ArrayList<>();
+
+    private NextStep(Posterior posterior, Situation situation) {
+        inPlay = InPlay.of(posterior);
+        this.situation = situation;
+        List<Question> questions = posterior.library().questions();
+        plan = new RepairPlan(
+                inPlay, situation, questions.stream().map(Question::effort).toList());
+        for (int q = 0; q < questions.size(); q++) {
+            if (posterior.observations().about(questions.get(q).id()).isEmpty()) {
+                boolean allowed = questions.get(q).effort().allowed(situation.who());
+                (allowed ? open : closed).add(inPlay.foresee(q));
+            }
+        }
+    }
+
+    /** What to do next, after what is believed, in this situation. */
+    public static Advice advise(Posterior posterior, Situation situation) {
+        return new NextStep(posterior, situation).advice();
+    }
+
+    private Advice advice() {
+        List<Step> steps = new ArrayList<>();
+        open.forEach(foresight -> steps.add(ask(foresight)));
+        for (int r = 0; r < plan.repairs().size(); r++) {
+            steps.add(repair(r));
+        }
+        steps.add(callIn());
+        steps.sort(Comparator.comparingDouble(Step::expectedCost)
+                .thenComparing(Comparator.comparingDouble(Step::bitsPerMinute).reversed())
+                .thenComparing(Step::id));
+        Outcomes outcomes = new Outcomes(inPlay);
+        for (int i = 0; i < Math.min(EXPLAINED, steps.size()); i++) {
+            steps.set(i, explained(steps.get(i), outcomes));
+        }
+        return new Advice(List.copyOf(steps), refused(), Alike.of(inPlay, open, closed));
+    }
+
+    private Step ask(Foresight foresight) {
+        Effort effort = foresight.question().effort();
+        double cost = situation.cost(effort);
+        long off = plan.mask(effort);
+        double after = 0;
+        for (int k = 0; k < foresight.outcomes(); k++) {
+            if (foresight.chance(k) > 0) {
+                after += foresight.chance(k)
+                        * plan.plan(Outcomes.after(inPlay, foresight, k), off, -1)
+                                .cost();
+            }
+        }
+        return step(
+                Step.Sort.ASK,
+                foresight.question().id(),
+                foresight.question().words(),
+                effort,
+                cost,
+                cost + after,
+                foresight.bits(inPlay));
+    }
+
+    private Step repair(int r) {
+        Repair repair = plan.repairs().get(r);
+        double chance = plan.chances(inPlay.shares())[r];
+        double[] left = plan.inVain(inPlay.shares(), r);
+        double rest = 0;
+        if (chance < 1 - 1e-9) {
+            for (int a = 0; a < left.length; a++) {
+                left[a] /= 1 - chance;
+            }
+            rest = (1 - chance) * plan.plan(left, plan.panels(r), r).cost();
+        }
+        double bits = entropy(chance);
+        return step(
+                Step.Sort.REPAIR,
+                repair.id(),
+                repair.words(),
+                repair.effort(),
+                plan.cost(r),
+                plan.cost(r) + rest,
+                bits);
+    }
+
+    /** Whether it worked is all a repair tells. */
+    private static double entropy(double chance) {
+        return wetside.diagnosis.inference.Shares.bits(chance, 1 - chance);
+    }
+
+    private Step callIn() {
+        double cost = situation.rates().callIn();
+        Effort effort = new Effort(0, cost, Set.of(), Hazard.NONE, Who.OWNER);
+        return step(Step.Sort.CALL_IN, "", "hand the job over", effort, cost, cost, 0);
+    }
+
+    private Step step(
+            Step.Sort sort, String id, String words, Effort effort, double cost, double expected, double bits) {
+        return new Step(sort, id, words, effort, cost, expected, bits, situation.minutes(effort), List.of(), "");
+    }
+
+    private Step explained(Step step, Outcomes outcomes) {
+        List<Step.Outcome> leaves = List.of();
+        String reason = "nothing else is expected to cost less";
+        if (step.sort() == Step.Sort.ASK) {
+            Foresight foresight = open.stream()
+                    .filter(f -> f.question().id().equals(step.id()))
+                    .findFirst()
+                    .orElseThrow();
+            leaves = outcomes.of(foresight);
+            reason = outcomes.reason(foresight);
+        } else if (step.sort() == Step.Sort.REPAIR) {
+            int r = plan.repairs().stream().map(Repair::id).toList().indexOf(step.id());
+            double chance = plan.chances(inPlay.shares())[r];
+            leaves = outcomes.of(plan.inVain(inPlay.shares(), r), chance);
+            reason = Math.round(100 * chance) + " % that this mends it, and its failure is an answer too";
+        }
+        return new Step(
+                step.sort(),
+                step.id(),
+                step.words(),
+                step.effort(),
+                step.cost(),
+                step.expectedCost(),
+                step.bits(),
+                step.minutes(),
+                leaves,
+                reason);
+    }
+
+    private List<Advice.Refused> refused() {
+        List<Advice.Refused> refused = new ArrayList<>();
+        for (Foresight foresight : closed) {
+            Question question = foresight.question();
+            refused.add(new Advice.Refused(question.id(), question.words(), question.effort()));
+        }
+        for (int a = 0; a < inPlay.size(); a++) {
+            if (inPlay.known(a)) {
+                Repair repair = inPlay.posterior()
+                        .library()
+                        .causes()
+                        .get(inPlay.position(a))
+                        .repair();
+                boolean named = refused.stream().anyMatch(r -> r.id().equals(repair.id()));
+                if (!named && !repair.effort().allowed(situation.who())) {
+                    refused.add(new Advice.Refused(repair.id(), repair.words(), repair.effort()));
+                }
+            }
+        }
+        return List.copyOf(refused);
+    }
+}

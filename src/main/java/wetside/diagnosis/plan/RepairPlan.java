@@ -1,0 +1,211 @@
+package wetside.diagnosis.plan;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeSet;
+import wetside.diagnosis.Effort;
+import wetside.diagnosis.Repair;
+import wetside.diagnosis.inference.InPlay;
+
+/**
+ * Expected cost of mending by repairs alone: one after the other, the best chance per cost first, until it works or
+ * handing over is cheaper than what is left.
+ *
+ * <pre>V_i = min(C_call, C_i + (1 - p_i / r_i) V_{i+1}),   r_i = 1 - SUM_{j<i} p_j</pre>
+ *
+ * <p>Repairs behind the same panel are judged together: the panel is worth its cost when the best few behind it are.
+ * The order is the best one for a single cause with repairs that do not overlap; imperfect repairs leave their rest to
+ * the call.
+ */
+final class RepairPlan {
+    private static final double NEGLIGIBLE = 1e-5;
+
+    private final List<Repair> repairs = new ArrayList<>();
+    private final int[] repairOf;
+    private final double[] works;
+    private final double[] cost;
+    private final long[] panels;
+    private final long[] panelSets;
+    private final double[] panelCost;
+    private final List<String> panelNames;
+    private final double callIn;
+
+    /** The repairs of the causes in play that this person may do and that were not tried in vain. */
+    RepairPlan(InPlay inPlay, Situation situation, List<Effort> others) {
+        Map<String, Integer> index = new LinkedHashMap<>();
+        repairOf = new int[inPlay.size()];
+        works = new double[inPlay.size()];
+        Arrays.fill(repairOf, -1);
+        for (int a = 0; a < repairOf.length; a++) {
+            if (inPlay.known(a)) {
+                Repair repair = inPlay.posterior()
+                        .library()
+                        .causes()
+                        .get(inPlay.position(a))
+                        .repair();
+                boolean tried =
+                        inPlay.posterior().observations().about(repair.id()).isPresent();
+                if (!tried && repair.effort().allowed(situation.who())) {
+                    works[a] = repair.works();
+                    repairOf[a] = index.computeIfAbsent(repair.id(), id -> add(repair));
+                }
+            }
+        }
+        TreeSet<String> names = new TreeSet<>();
+        repairs.forEach(repair -> names.addAll(repair.effort().panels()));
+        others.forEach(effort -> names.addAll(effort.panels()));
+        names.removeAll(situation.panelsOff());
+        panelNames = List.copyOf(names);
+        panelCost = panelNames.stream().mapToDouble(situation.rates()::panel).toArray();
+        cost = repairs.stream()
+                .mapToDouble(repair -> Math.max(1e-9, situation.rates().of(repair.effort())))
+                .toArray();
+        panels = repairs.stream().mapToLong(repair -> mask(repair.effort())).toArray();
+        panelSets = Arrays.stream(panels).filter(set -> set != 0).distinct().toArray();
+        callIn = situation.rates().callIn();
+    }
+
+    private int add(Repair repair) {
+        repairs.add(repair);
+        return repairs.size() - 1;
+    }
+
+    List<Repair> repairs() {
+        return repairs;
+    }
+
+    /** The panels of an effort that are still on, as bits. */
+    long mask(Effort effort) {
+        long mask = 0;
+        for (int i = 0; i < panelNames.size(); i++) {
+            mask |= effort.panels().contains(panelNames.get(i)) ? 1L << i : 0;
+        }
+        return mask;
+    }
+
+    double cost(int repair) {
+        return cost[repair] + opening(panels[repair]);
+    }
+
+    long panels(int repair) {
+        return panels[repair];
+    }
+
+    private double opening(long set) {
+        double sum = 0;
+        for (long left = set; left != 0; left &= left - 1) {
+            sum += panelCost[Long.numberOfTrailingZeros(left)];
+        }
+        return sum;
+    }
+
+    /** Probability that a repair mends the machine. */
+    double[] chances(double[] shares) {
+        double[] chances = new double[repairs.size()];
+        for (int a = 0; a < shares.length; a++) {
+            if (repairOf[a] >= 0) {
+                chances[repairOf[a]] += shares[a] * works[a];
+            }
+        }
+        return chances;
+    }
+
+    /** The shares after a repair in vain, not normalised. */
+    double[] inVain(double[] shares, int repair) {
+        double[] left = shares.clone();
+        for (int a = 0; a < left.length; a++) {
+            left[a] *= repairOf[a] == repair ? 1 - works[a] : 1;
+        }
+        return left;
+    }
+
+    /** A plan: the repairs in order, up to the call, and what all is expected to cost. */
+    record Plan(int[] order, double cost) {}
+
+    /** The plan for these shares, which add up to one, with these panels off beside those of the situation. */
+    Plan plan(double[] shares, long off, int except) {
+        double[] chance = chances(shares);
+        if (except >= 0) {
+            chance[except] = 0;
+        }
+        int[] byWorth = byWorth(chance);
+        int n = byWorth.length;
+        int[] order = new int[n];
+        double[] step = new double[n];
+        boolean[] done = new boolean[repairs.size()];
+        long open = off;
+        for (int i = 0; i < n; i++) {
+            order[i] = next(byWorth, chance, done, open);
+            done[order[i]] = true;
+            step[i] = cost[order[i]] + opening(panels[order[i]] & ~open);
+            open |= panels[order[i]];
+        }
+        return stopped(order, step, chance);
+    }
+
+    private Plan stopped(int[] order, double[] step, double[] chance) {
+        double[] left = new double[order.length + 1];
+        left[0] = 1;
+        for (int i = 0; i < order.length; i++) {
+            left[i + 1] = Math.max(0, left[i] - chance[order[i]]);
+        }
+        double value = callIn;
+        int stop = order.length;
+        for (int i = order.length - 1; i >= 0; i--) {
+            double going = step[i] + left[i + 1] / Math.max(left[i], 1e-12) * value;
+            stop = going < callIn ? stop : i;
+            value = Math.min(callIn, going);
+        }
+        return new Plan(Arrays.copyOf(order, stop), value);
+    }
+
+    private int[] byWorth(double[] chance) {
+        int[] kept = new int[chance.length];
+        int n = 0;
+        for (int r = 0; r < chance.length; r++) {
+            if (chance[r] > NEGLIGIBLE) {
+                int at = n++;
+                double worth = chance[r] / cost[r];
+                while (at > 0 && chance[kept[at - 1]] / cost[kept[at - 1]] < worth) {
+                    kept[at] = kept[at - 1];
+                    at--;
+                }
+                kept[at] = r;
+            }
+        }
+        return Arrays.copyOf(kept, n);
+    }
+
+    /** The next repair: the best of its own, or the first behind the panels that are best worth opening. */
+    private int next(int[] byWorth, double[] chance, boolean[] done, long open) {
+        int best = -1;
+        double most = -1;
+        for (int r : byWorth) {
+            if (!done[r] && (panels[r] & ~open) == 0) {
+                best = r;
+                most = chance[r] / cost[r];
+                break;
+            }
+        }
+        for (long set : panelSets) {
+            double sum = 0;
+            double spent = opening(set & ~open);
+            int first = -1;
+            for (int r : byWorth) {
+                if (!done[r] && (panels[r] & ~open & ~set) == 0 && (panels[r] & ~open) != 0) {
+                    first = first < 0 ? r : first;
+                    sum += chance[r];
+                    spent += cost[r];
+                    if (sum / spent > most) {
+                        most = sum / spent;
+                        best = first;
+                    }
+                }
+            }
+        }
+        return best;
+    }
+}

@@ -1,0 +1,67 @@
+package wetside.diagnosis.plan;
+
+import java.util.HashSet;
+import java.util.Set;
+import wetside.diagnosis.Effort;
+import wetside.diagnosis.Library;
+import wetside.diagnosis.Observation;
+import wetside.diagnosis.Observations;
+import wetside.diagnosis.Who;
+
+/**
+ * Who stands at the machine, and in what state it is.
+ *
+ * @param who the person
+ * @param panelsOff panels already off
+ * @param rates what things cost this person
+ */
+public record Situation(Who who, Set<String> panelsOff, Rates rates) {
+    public Situation {
+        panelsOff = Set.copyOf(panelsOff);
+    }
+
+    public static Situation of(Who who) {
+        return new Situation(who, Set.of(), Rates.USUAL);
+    }
+
+    public Situation with(Rates other) {
+        return new Situation(who, panelsOff, other);
+    }
+
+    /** With the panels off that must have come off for what was observed; a panel off stays off. */
+    public Situation after(Library library, Observations observations) {
+        Set<String> off = new HashSet<>(panelsOff);
+        for (Observation observation : observations) {
+            if (observation.kind() == Observation.Kind.NUMBER || observation.kind() == Observation.Kind.CHOICE) {
+                off.addAll(library.questions()
+                        .get(library.question(observation.about()))
+                        .effort()
+                        .panels());
+            } else if (observation.kind() == Observation.Kind.STILL_BAD) {
+                library.causes().stream()
+                        .filter(c -> c.repair().id().equals(observation.about()))
+                        .findFirst()
+                        .ifPresent(c -> off.addAll(c.repair().effort().panels()));
+            }
+        }
+        return new Situation(who, off, rates);
+    }
+
+    /** Cost of an effort now, panels still on included. */
+    public double cost(Effort effort) {
+        return rates.of(effort)
+                + effort.panels().stream()
+                        .filter(panel -> !panelsOff.contains(panel))
+                        .mapToDouble(rates::panel)
+                        .sum();
+    }
+
+    /** Minutes of an effort now, panels still on included. */
+    public double minutes(Effort effort) {
+        return effort.minutes()
+                + effort.panels().stream()
+                        .filter(panel -> !panelsOff.contains(panel))
+                        .mapToDouble(rates::panelMinutes)
+                        .sum();
+    }
+}
