@@ -37,24 +37,6 @@ public final class Circuit {
     private Pattern last;
     private long held;
 
-    /** The combinations that make up one state of contacts and duties. */
-    private static final class Pattern extends Memo.Entry {
-        final CircuitState[] combinations;
-        /** Places in {@link Wiring#duties} of those that are neither always on nor always off. */
-        final int[] pulsed;
-
-        final double[] shares;
-        long restless;
-        boolean isLoaded;
-
-        Pattern(long[] key, int[] pulsed) {
-            super(key);
-            this.pulsed = pulsed;
-            combinations = new CircuitState[1 << pulsed.length];
-            shares = new double[combinations.length];
-        }
-    }
-
     private Circuit(CurrentPlan plan) {
         wiring = new Wiring(plan);
         probes = new Probes(plan, wiring);
@@ -75,21 +57,13 @@ public final class Circuit {
     /** Solves for the state in {@code x} and writes all probes into it. */
     public void solve(double[] x) {
         Pattern pattern = pattern(x);
-        long throughout = -1;
-        for (CircuitState s : pattern.combinations) {
-            throughout &= s.moved();
-        }
-        held = throughout;
-        share(pattern, x);
+        held = pattern.movedThroughout();
+        pattern.share(wiring.duties, x);
         for (int p = 0; p < probes.slots.length; p++) {
-            double mean = 0;
-            for (int c = 0; c < pattern.shares.length; c++) {
-                mean += pattern.shares[c] * pattern.combinations[c].values[p];
-            }
-            x[probes.slots[p]] = mean;
+            x[probes.slots[p]] = pattern.mean(p);
         }
         for (int s = 0; s < probes.seenSlots.length; s++) {
-            x[probes.seenSlots[s]] = seen(pattern, s, x);
+            x[probes.seenSlots[s]] = pattern.seen(s, x);
         }
     }
 
@@ -109,14 +83,15 @@ public final class Circuit {
         patternKey[words - 2] = on;
         patternKey[words - 1] = pulsed;
         patternKey[words] = held;
-        if (last == null || !Arrays.equals(last.key, patternKey)) {
+        boolean isSame = last != null && Arrays.equals(last.key, patternKey);
+        if (!isSame) {
             last = patterns.find(patternKey);
-            if (last == null) {
-                last = patterns.put(new Pattern(patternKey, places(pulsed)));
-                settle(last, x);
-            }
         }
-        if (last.isLoaded && !stillSettled(last, x)) {
+        if (last == null) {
+            last = patterns.put(new Pattern(patternKey, places(pulsed)));
+            settle(last, x);
+        } else if (last.isLoaded && (last.load(x) || !isSame)) {
+            // Always from what is held, never from where the pattern once rested: the same slots give the same answer.
             settle(last, x);
         }
         return last;
@@ -190,41 +165,6 @@ public final class Circuit {
         return s;
     }
 
-    /** Takes varying resistances in and says whether all driven elements stay as they are. */
-    private boolean stillSettled(Pattern pattern, double[] x) {
-        boolean settled = true;
-        for (CircuitState s : pattern.combinations) {
-            if (s.isLoaded()) {
-                s.load(x);
-                settled &= (s.driven() & ~pattern.restless) == s.moved();
-            }
-        }
-        return settled;
-    }
-
-    private void share(Pattern pattern, double[] x) {
-        for (int c = 0; c < pattern.shares.length; c++) {
-            double share = 1;
-            for (int i = 0; i < pattern.pulsed.length; i++) {
-                double duty = x[wiring.duties[pattern.pulsed[i]]];
-                share *= (c >> i & 1) != 0 ? duty : 1 - duty;
-            }
-            pattern.shares[c] = share;
-        }
-    }
-
-    /** Mean of what is seen, taken as a conductance, since that is how short pulses of a low resistance count. */
-    private double seen(Pattern pattern, int probe, double[] x) {
-        if (pattern.shares.length == 1) {
-            return pattern.combinations[0].seen().at(probe, x);
-        }
-        double siemens = 0;
-        for (int c = 0; c < pattern.shares.length; c++) {
-            siemens += pattern.shares[c] / pattern.combinations[c].seen().at(probe, x);
-        }
-        return 1 / siemens;
-    }
-
     /**
      * What an ohm-meter reads between two terminals with the plug out [Ω]: sources and supplies taken out, whatever
      * current moves dropped out, pulsed contacts off, other contacts as they stand in {@code x}. Infinite where nothing
@@ -265,16 +205,7 @@ public final class Circuit {
 
     /** Balance of charge and power in the last {@code solve}. */
     public Balance balance() {
-        double charge = 0;
-        double delivered = 0;
-        double dissipated = 0;
-        for (int c = 0; c < last.shares.length; c++) {
-            Balance b = last.combinations[c].balance();
-            charge = Math.max(charge, b.charge());
-            delivered += last.shares[c] * b.delivered();
-            dissipated += last.shares[c] * b.dissipated();
-        }
-        return new Balance(charge, delivered, dissipated);
+        return last.balance();
     }
 
     /** Largest sum of currents at any terminal in the last {@code solve} [A]. */

@@ -24,6 +24,7 @@ final class CircuitState extends Memo.Entry {
     private double[] extra;
     private Loads loads;
     private SeenResistances seen;
+    private Circuit.Balance balance;
 
     CircuitState(long[] key, Wiring wiring, Probes probes) {
         super(key);
@@ -130,13 +131,24 @@ final class CircuitState extends Memo.Entry {
         return active.length > 0;
     }
 
-    /** Takes the varying resistances as they are in {@code x}. */
-    void load(double[] x) {
+    /**
+     * Takes the varying resistances as they are in {@code x}.
+     *
+     * @return false if they are still what they were the last time
+     */
+    boolean load(double[] x) {
+        boolean changed = false;
         for (int i = 0; i < active.length; i++) {
-            more[i] = wiring.varyingSiemens(active[i], x) - Wiring.NOMINAL;
+            double now = wiring.varyingSiemens(active[i], x) - Wiring.NOMINAL;
+            changed |= now != more[i];
+            more[i] = now;
         }
-        loads.solve(more, nominalVolts, extra);
-        evaluate();
+        if (changed) {
+            balance = null;
+            loads.solve(more, nominalVolts, extra);
+            evaluate();
+        }
+        return changed;
     }
 
     private void evaluate() {
@@ -210,7 +222,15 @@ final class CircuitState extends Memo.Entry {
         return seen;
     }
 
+    /** Balance of charge and power, found once for what is loaded. */
     Circuit.Balance balance() {
+        if (balance == null) {
+            balance = findBalance();
+        }
+        return balance;
+    }
+
+    private Circuit.Balance findBalance() {
         double[] sums = new double[volts.length];
         double delivered = 0;
         double dissipated = 0;

@@ -371,6 +371,30 @@ class CircuitTest {
         assertThat(circuit.statesSolved()).isLessThanOrEqualTo(8);
     }
 
+    /** Between the voltage at which it pulls in by itself and the one at which it can still hold itself. */
+    @Test
+    void theSameSlotsAndMemoryGiveTheSameWhateverWasSolvedBefore() {
+        mains(0.5);
+        int a = terminal();
+        int series = varying("series", L, a);
+        resistor(a, N, 100);
+        plan.add(new CurrentPlan.Driven("relay", L, a, a, N, 115, 1, OPEN));
+        int live = plan.share("relay", N, a, 115);
+        start();
+        x[series] = 50;
+        assertThat(read(live)).isEqualTo(1);
+        x[series] = 500;
+        assertThat(read(live)).as("holds itself").isEqualTo(1);
+        circuit.hold(0);
+        assertThat(read(live)).as("from cold").isZero();
+        x[series] = 50;
+        circuit.hold(0);
+        circuit.solve(x);
+        x[series] = 500;
+        circuit.hold(0);
+        assertThat(read(live)).as("from cold once more").isZero();
+    }
+
     @Test
     void nonsenseIsNamed() {
         resistor(N, L, -3);
