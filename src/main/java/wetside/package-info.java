@@ -6,7 +6,8 @@
  * <pre>
  *  machine file ──machine──▶ Machine ──kind──▶ Blueprint ──plant──▶ Plant ──run──▶ readings over time
  *  procedure files ──procedure──▶ what to read, in which state of the machine        │
- *  case (what somebody saw or measured) ──diagnosis──▶ causes, why, what to check next ◀┘
+ *  case: what somebody saw ──casework──▶ every cause, and what each would read ◀──────┘
+ *                                            └──diagnosis──▶ causes ranked, why, what to check next
  * </pre>
  *
  * <ul>
@@ -21,7 +22,9 @@
  *   <li>{@code plant}: a blueprint compiled to flat arrays and solved: water, heat, steam, current, controls.
  *   <li>{@code run}: time. Scenarios, events, draws of tolerances, traces of every instrument.
  *   <li>{@code procedure}: how to look: what to bring the machine into, what to read, who may do it.
- *   <li>{@code diagnosis}: from observations to ranked causes, their evidence, and the cheapest next step.
+ *   <li>{@code diagnosis}: inference alone: from readings of causes and observations to ranked causes, their evidence,
+ *       and the cheapest next step. It knows no machine.
+ *   <li>{@code casework}: where twin and inference meet: the causes of a machine, what each would read, cases as files.
  *   <li>{@code drawing}: charts and maps as SVG.
  *   <li>{@code cli}: the command line, the only place that prints.
  * </ul>

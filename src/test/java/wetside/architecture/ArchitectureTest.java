@@ -66,14 +66,19 @@ class ArchitectureTest {
     }
 
     @Test
-    void theTwinNeedsNoLibrary() {
+    void theCoreNeedsNoLibrary() {
         check(classes()
                 .that()
-                .resideInAnyPackage("wetside.units..", "wetside.physics..", "wetside.blueprint..", "wetside.plant..")
+                .resideInAnyPackage(
+                        "wetside.units..",
+                        "wetside.physics..",
+                        "wetside.blueprint..",
+                        "wetside.plant..",
+                        "wetside.diagnosis..")
                 .should()
                 .onlyDependOnClassesThat()
                 .resideInAnyPackage("wetside..", "java..")
-                .because("laws and solver outlive any library and run where nothing else is installed"));
+                .because("laws, solver and inference outlive any library and run where nothing else is installed"));
     }
 
     @Test

@@ -22,13 +22,14 @@ enum Room {
             "a run is the same whoever asked for it: a person, a procedure, the diagnosis",
             "units physics blueprint machine kind plant"),
     PROCEDURE("a procedure says how to look, never what to conclude", "units physics blueprint machine kind plant run"),
-    DIAGNOSIS(
-            "inference stands on what the twin shows, and leaves showing itself to others",
-            "units physics blueprint machine kind plant run procedure"),
+    DIAGNOSIS("inference knows neither machine nor twin, so it can be held against published examples", "units"),
+    CASEWORK(
+            "the one place where twin and inference meet",
+            "units physics machine blueprint kind plant run procedure diagnosis"),
     DRAWING("a picture shows a machine and a run and computes nothing of its own", "units machine kind run"),
     CLI(
             "the command line is one of several doors, so nothing behind it may know it",
-            "units physics blueprint machine kind plant run procedure diagnosis drawing");
+            "units physics machine blueprint kind plant run procedure diagnosis casework drawing");
 
     final String reason;
     private final List<String> mayUse;

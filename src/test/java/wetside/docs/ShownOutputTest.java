@@ -9,7 +9,6 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.PrintStream;
-import java.lang.reflect.Method;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -18,6 +17,7 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
+import wetside.cli.Wetside;
 
 /**
  * Output shown on a page is what the command prints today, but for spaces at line ends. To put fresh output into the
@@ -103,16 +103,13 @@ class ShownOutputTest {
         ByteArrayOutputStream err = new ByteArrayOutputStream();
         try (InputStream in =
                 inputFile == null ? new ByteArrayInputStream(new byte[0]) : Files.newInputStream(Path.of(inputFile))) {
-            Method run = Class.forName("wetside.cli.Wetside")
-                    .getMethod("run", String[].class, PrintStream.class, PrintStream.class, InputStream.class);
-            int exitCode = (int) run.invoke(
-                    null,
+            int exitCode = Wetside.run(
                     arguments.toArray(String[]::new),
                     new PrintStream(out, true, UTF_8),
                     new PrintStream(err, true, UTF_8),
                     in);
             return new ShownOutput.Printed(exitCode, out.toString(UTF_8), err.toString(UTF_8));
-        } catch (ReflectiveOperationException | IOException e) {
+        } catch (IOException e) {
             throw new AssertionError("cannot run ./wetside " + arguments, e);
         }
     }

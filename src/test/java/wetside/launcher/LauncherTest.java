@@ -302,7 +302,7 @@ class LauncherTest {
     }
 
     private static Outcome finish(Process process, Path streams) throws Exception {
-        if (!process.waitFor(30, TimeUnit.SECONDS)) {
+        if (!process.waitFor(90, TimeUnit.SECONDS)) {
             process.destroyForcibly();
             throw new AssertionError("the launcher hangs");
         }
