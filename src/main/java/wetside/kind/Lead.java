@@ -42,8 +42,9 @@ public final class Lead implements Kind {
     @Override
     public void build(Component c, Blueprint b) {
         int one = b.terminal(c, "1");
-        b.current().add(new CurrentPlan.Resistor(c.id(), one, b.terminal(c, "2"), c.get(OHMS)));
+        int wire = b.current().add(new CurrentPlan.Resistor(c.id(), one, b.terminal(c, "2"), c.get(OHMS)));
         b.current()
                 .add(new CurrentPlan.Resistor(c.id() + " insulation", one, b.terminal(c, "case"), c.get(INSULATION)));
+        Browning.of(c, b, wire);
     }
 }

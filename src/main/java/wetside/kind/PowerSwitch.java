@@ -45,12 +45,12 @@ public final class PowerSwitch implements Kind {
     @Override
     public void build(Component c, Blueprint b) {
         int lever = b.handle(c, "switch", List.of("off", "on"), 0);
-        pole(c, b, lever, "line", c.get(LINE));
+        Browning.of(c, b, pole(c, b, lever, "line", c.get(LINE)));
         pole(c, b, lever, "neutral", c.get(NEUTRAL));
     }
 
-    private static void pole(Component c, Blueprint b, int lever, String name, double on) {
-        b.current()
+    private static int pole(Component c, Blueprint b, int lever, String name, double on) {
+        return b.current()
                 .add(new CurrentPlan.Contact(
                         c.id() + " " + name,
                         b.terminal(c, name + " in"),

@@ -82,9 +82,10 @@ public final class ThermalLimit implements Kind {
         int closed = b.slots().state(c.id() + ".closed", Math.round(c.get(STARTS)));
         int button = b.handle(c, "button", List.of("left alone", "pressed"), 0);
         int clicked = b.slots().state(c.id() + ".clicked", 0);
-        b.current()
+        int contact = b.current()
                 .add(new CurrentPlan.Contact(
                         c.id(), b.terminal(c, "1"), b.terminal(c, "2"), closed, c.get(CONTACT), c.get(GAP)));
+        Browning.of(c, b, contact);
         double reset = c.get(TRIPS) - c.get(COOLER);
         b.control(new Snap(b.heat().temperature(disc), closed, button, clicked, c.get(TRIPS), reset));
         b.choice(c, "button feel", List.of("no click", "clicks"), x -> x[clicked]);

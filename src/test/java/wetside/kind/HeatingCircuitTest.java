@@ -145,4 +145,17 @@ class HeatingCircuitTest {
         t.heat(393.15);
         assertThat(t.ohms("element.1", "element.earth")).isBetween(2e3, 20e3);
     }
+
+    @Test
+    void aContactOfSomeOhmsGoesBrownAndASoundOneDoesNot() {
+        Trial sound = heating(circuit());
+        assertThat(sound.word("limit-line.look")).isEqualTo("clean");
+        assertThat(sound.word("switch.look")).isEqualTo("clean");
+        Trial charred = heating(circuit().broken("limit-line", "contact charred", 0.3));
+        assertThat(charred.word("limit-line.look")).isEqualTo("browned");
+        assertThat(charred.heating()).isLessThan(0.95 * POWER);
+        Trial idle =
+                circuit().broken("limit-line", "contact charred", 0.3).tried().move("switch.switch", "on");
+        assertThat(idle.word("limit-line.look")).as("has carried nothing yet").isEqualTo("clean");
+    }
 }
