@@ -1,0 +1,88 @@
+package wetside.casework;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.YearMonth;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import wetside.diagnosis.Who;
+import wetside.kind.Kinds;
+import wetside.machine.Installation;
+import wetside.machine.Machine;
+import wetside.machine.MachineFile;
+import wetside.machine.Node;
+import wetside.machine.Wording;
+
+/**
+ * A case as a file: a machine where it stands, what its owner says, what was found.
+ *
+ * @param source    file name, for messages
+ * @param installed machine and place
+ * @param complaint in the owner's words
+ * @param who       who is on the line
+ * @param found     answers so far, as written
+ * @param expected  for examples: the cause expected first, empty otherwise
+ */
+public record CaseFile(
+        String source, Installed installed, String complaint, Who who, List<Found> found, List<String> expected) {
+    private static final List<String> WHO = List.of("owner", "technician", "qualified");
+
+    /** One answer as written, with its place in the file. */
+    public record Found(String procedure, Node answer) {}
+
+    public static CaseFile read(Path file) {
+        Node root = Node.read(file);
+        root.header("wetside case", 1);
+        root.only(
+                "wetside case", "machine", "revision", "built", "installation", "complaint", "who", "found", "expected",
+                "remarks");
+        Installation place =
+                root.find("installation").map(Installation::read).orElse(Installation.UNKNOWN);
+        Who who = root.has("who") ? Candidates.who(root.choice("who", WHO)) : Who.OWNER;
+        List<Found> found = new ArrayList<>();
+        if (root.has("found")) {
+            root.entries("found").forEach((id, answer) -> found.add(new Found(id, answer)));
+        }
+        String complaint = root.text("complaint", "");
+        List<String> expected = root.has("expected") ? root.texts("expected") : List.of();
+        Node machine = root.need("machine");
+        String named = machine.text();
+        root.check();
+        Machine revision = revision(root, MachineFile.find(beside(file, named), Kinds.declarations()));
+        root.check();
+        return new CaseFile(file.toString(), Installed.of(revision, place), complaint, who, found, expected);
+    }
+
+    /** A machine file is looked for beside the case first. */
+    private static String beside(Path file, String named) {
+        Path sibling = file.toAbsolutePath().resolveSibling(named);
+        return named.endsWith(".yaml") && Files.exists(sibling) ? sibling.toString() : named;
+    }
+
+    private static Machine revision(Node root, MachineFile file) {
+        Optional<Node> name = root.find("revision");
+        if (name.isPresent()) {
+            List<String> names =
+                    file.revisions().stream().map(MachineFile.Revision::name).toList();
+            if (names.contains(name.get().text())) {
+                return file.machine(name.get().text());
+            }
+            name.get().unknown(
+                    "this machine has no revision \"" + name.get().text() + "\"; " + Wording.thereAre(names),
+                    Wording.nearest(name.get().text(), names));
+            return file.newest();
+        }
+        Optional<YearMonth> built = root.find("built").flatMap(Node::month);
+        if (built.isEmpty()) {
+            return file.newest();
+        }
+        return file.byBuildDate(built.get()).orElseGet(() -> {
+            root.need("built").problem(
+                    "no machine of this file was built that early; the first is from "
+                            + file.revisions().get(0).from(),
+                    "");
+            return file.newest();
+        });
+    }
+}
