@@ -14,6 +14,7 @@ import wetside.run.NoSuchThing;
         description = "The service bench for espresso machines: everything computed from one machine file.",
         synopsisSubcommandLabel = "COMMAND",
         subcommands = {
+            DiagnoseCommand.class,
             ReadingsCommand.class,
             RunCommand.class,
             CheckCommand.class,
