@@ -11,12 +11,13 @@ final class FlowNewton {
     private static final double BALANCED = 1e-10;
     private static final double ACCEPTED = 1e-9;
     /** What a vessel's pressure may be off [Pa]: its mass is kept elsewhere, from the flows. */
-    private static final double NOTHING = 1e-4;
+    private static final double NOTHING = 1e-3;
 
     private final FlowSystem system;
     private final Convergence count;
     private final double[] d;
     private final double[] start;
+    private final double[] inner;
     private final double[] first;
     private int worst;
 
@@ -25,6 +26,7 @@ final class FlowNewton {
         this.count = count;
         d = new double[system.unknowns];
         start = new double[system.unknowns];
+        inner = new double[system.vessels];
         first = new double[system.unknowns];
     }
 
@@ -44,6 +46,7 @@ final class FlowNewton {
 
     private boolean anchored() {
         System.arraycopy(first, 0, system.p, 0, first.length);
+        System.arraycopy(first, 0, system.z, 0, system.vessels);
         double anchor = 1e-6;
         int spent = 0;
         while (spent < CAP * 4) {
@@ -60,6 +63,7 @@ final class FlowNewton {
                 anchor *= 0.1;
             } else {
                 System.arraycopy(system.anchorAt, 0, system.p, 0, first.length);
+                System.arraycopy(first, 0, system.z, 0, system.vessels);
                 anchor *= 20;
             }
         }
@@ -90,10 +94,7 @@ final class FlowNewton {
     private double imbalance() {
         double most = 0;
         for (int k = 0; k < system.unknowns; k++) {
-            double size = Math.abs(system.f[k]);
-            if (k < system.vessels) {
-                size = Math.min(size, size * system.pressurePerFlow(k) * (BALANCED / NOTHING));
-            }
+            double size = k < system.vessels ? Math.abs(system.off(k)) * (BALANCED / NOTHING) : Math.abs(system.f[k]);
             if (!(size <= most)) {
                 most = size;
                 worst = k;
@@ -111,25 +112,22 @@ final class FlowNewton {
         return true;
     }
 
-    private double along() {
-        double sum = 0;
-        for (int k = 0; k < d.length; k++) {
-            sum += system.f[k] * system.scale[k] * d[k];
-        }
-        return sum;
-    }
-
     private double at(double length) {
         for (int k = 0; k < d.length; k++) {
             system.p[k] = start[k] + length * d[k];
         }
+        for (int v = 0; v < system.vessels; v++) {
+            system.z[v] = inner[v] + length * system.dz[v];
+        }
         system.evaluate();
-        return along();
+        return system.along(d);
     }
 
     private void search() {
-        double here = along();
+        system.freeze();
+        double here = system.along(d);
         System.arraycopy(system.p, 0, start, 0, start.length);
+        System.arraycopy(system.z, 0, inner, 0, inner.length);
         double length = 1;
         double there = at(1);
         double enough = 0.5 * Math.abs(here);

@@ -30,8 +30,7 @@ final class FlowReadout {
     private final Inside[] insides;
     private final Beside[] besides;
 
-    FlowReadout(
-            FluidPlan plan, ReducedNetwork net, List<Chain> chains, Map<Integer, Integer> site, FlowSystem system) {
+    FlowReadout(FluidPlan plan, ReducedNetwork net, List<Chain> chains, Map<Integer, Integer> site, FlowSystem system) {
         this.plan = plan;
         this.system = system;
         flowSlots = new int[chains.size()][];

@@ -11,8 +11,12 @@ import java.util.stream.IntStream;
  *
  * <pre>
  * node     C (p − pⁿ)/Δt + Σ out − Σ in = 0
- * vessel   [M(p − Δt Σ A q_gas) − Mⁿ]/Δt + Σ out − Σ in = 0     (liquid in the sums; A pressure rise per mass of gas)
+ * vessel   [M(z, M_a + Δt Σ q_air) − Mⁿ]/Δt + Σ out − Σ in = 0     (water substance in the sums)
+ *          p − z − Δt B Σ q_steam = 0                              (flows in)
  * </pre>
+ *
+ * where z is the pressure the vessel would have if steam brought and took no heat, and B dp/dm by that heat: two mild
+ * equations in place of one that is steep when little air is left. The second is eliminated from the linear system.
  *
  * Suction nodes of pumps are solved exactly inside every evaluation: cavitation would otherwise bend the residual too
  * sharply for Newton's method.
@@ -29,9 +33,15 @@ final class FlowSystem {
     final double[] p;
     final double[] before;
     final double[] f;
-    final double[] scale;
-    private final double[] gasRise;
-    private final double[] slope;
+    final double[] z;
+    final double[] dz;
+    private final double[] steam;
+    private final double[] air;
+    private final double[] off;
+    private final double[] storage;
+    private final double[] perAir;
+    private final double[] frozen;
+    private final double[] right;
     private final boolean[] solved;
     private final int[] suction;
     private final int[][] suctionChains;
@@ -58,9 +68,15 @@ final class FlowSystem {
         p = new double[sites];
         before = new double[sites];
         f = new double[unknowns];
-        scale = new double[unknowns];
-        gasRise = new double[vessels];
-        slope = new double[unknowns];
+        z = new double[vessels];
+        dz = new double[vessels];
+        steam = new double[vessels];
+        air = new double[vessels];
+        off = new double[vessels];
+        storage = new double[vessels];
+        perAir = new double[vessels];
+        frozen = new double[vessels];
+        right = new double[unknowns];
         anchorAt = new double[unknowns];
         solved = new boolean[unknowns];
         gasForward = new double[laws.count];
@@ -133,6 +149,12 @@ final class FlowSystem {
         this.dt = dt;
         this.rows = rows;
         anchor = 0;
+        restart();
+    }
+
+    /** Vessels begin where they agree with what they hold. */
+    void restart() {
+        System.arraycopy(p, 0, z, 0, vessels);
     }
 
     /** Share of a chain's mass flow that is gas, forwards and backwards. */
@@ -152,25 +174,32 @@ final class FlowSystem {
             solveSuction(s);
         }
         Arrays.fill(f, 0);
-        Arrays.fill(gasRise, 0);
+        Arrays.fill(steam, 0);
+        Arrays.fill(air, 0);
         double[] q = laws.q;
         for (int c = 0; c < laws.count; c++) {
             int i = from[c];
             int j = to[c];
             laws.flow(c, p[i], p[j]);
             double flow = q[c];
-            double gas = flow >= 0 ? gasForward[c] : gasBack[c];
             if (i < unknowns) {
-                f[i] += leaving(i, flow, gas);
+                f[i] += flow;
             }
             if (j < unknowns) {
-                f[j] += leaving(j, -flow, gas);
+                f[j] -= flow;
+            }
+            double gas = flow >= 0 ? gasForward[c] : gasBack[c];
+            if (gas > 0) {
+                gasEnters(i, i, j, -flow * gas);
+                gasEnters(j, i, j, flow * gas);
             }
         }
         for (int v = 0; v < vessels; v++) {
             VesselRow row = rows[v];
-            f[v] += (row.massAt(p[v] - dt * (gasRise[v] - row.perGas * row.assumed)) - row.mass) / dt;
-            slope[v] = row.slope;
+            f[v] += air[v] + (row.massAt(z[v], row.air + dt * air[v]) - row.mass) / dt;
+            off[v] = p[v] - z[v] - dt * row.boil * (steam[v] - row.assumed);
+            storage[v] = row.byPressure / dt;
+            perAir[v] = row.air + dt * air[v] > Flash.LEAST_AIR ? -row.byAir : 0;
         }
         for (int k = vessels; k < unknowns; k++) {
             f[k] += COMPLIANCE * (p[k] - before[k]) / dt;
@@ -182,43 +211,41 @@ final class FlowSystem {
         }
     }
 
-    /** Pressure a vessel's imbalance is worth [Pa s/kg]. */
-    double pressurePerFlow(int vessel) {
-        return dt / slope[vessel];
-    }
-
-    private double leaving(int site, double flow, double gas) {
-        if (site >= vessels || gas == 0) {
-            return flow;
+    private void gasEnters(int site, int from, int to, double flow) {
+        if (site < vessels) {
+            double share = airShare(site, from, to, flow);
+            air[site] += flow * share;
+            steam[site] += flow * (1 - share);
         }
-        gasRise[site] -= flow * gas * perGas(site, flow);
-        return flow * (1 - gas);
     }
 
-    /** What comes in may be air, which the pressure feels most. */
-    private double perGas(int vessel, double leaving) {
-        return leaving >= 0 ? rows[vessel].perGas : Math.max(rows[vessel].perGas, rows[vessel].perAir);
+    /** Air in gas that enters (or leaves, below 0) a vessel. What comes from a line may be air, which is felt most. */
+    private double airShare(int vessel, int from, int to, double entering) {
+        if (entering < 0) {
+            return rows[vessel].airShare;
+        }
+        int donor = from == vessel ? to : from;
+        return donor < vessels ? rows[donor].airShare : 1;
     }
 
-    /** Newton's step for the last evaluation; false when the matrix is not sound. */
+    /** Newton's step for the last evaluation: {@code d} for every unknown, {@link #dz}; false when the matrix is not sound. */
     boolean step(double[] d) {
         double[] a = lu.a;
         lu.clear();
-        Arrays.fill(scale, 1);
         for (int c = 0; c < laws.count; c++) {
             double byFrom = laws.byFrom[c];
             double byTo = laws.byTo[c];
             int i = from[c];
             int j = to[c];
             if (i < unknowns) {
-                double w = share(c, i, laws.q[c]);
+                double w = i < vessels ? weight(c, i) : 1;
                 a[fromFrom[c]] += w * byFrom;
                 if (j < unknowns) {
                     a[fromTo[c]] += w * byTo;
                 }
             }
             if (j < unknowns) {
-                double w = share(c, j, -laws.q[c]);
+                double w = j < vessels ? weight(c, j) : 1;
                 a[toTo[c]] -= w * byTo;
                 if (i < unknowns) {
                     a[toFrom[c]] -= w * byFrom;
@@ -226,22 +253,68 @@ final class FlowSystem {
             }
         }
         for (int k = 0; k < unknowns; k++) {
-            double storage = k < vessels ? slope[k] : COMPLIANCE;
-            a[diagonal[k]] += storage / dt + (solved[k] ? 0 : anchor);
-            scale[k] = 1 / scale[k];
+            a[diagonal[k]] += (k < vessels ? storage[k] : COMPLIANCE / dt) + (solved[k] ? 0 : anchor);
+            right[k] = k < vessels ? f[k] + storage[k] * off[k] : f[k];
         }
-        return lu.solve(f, d);
+        boolean sound = lu.solve(right, d);
+        stepInside(d);
+        return sound;
     }
 
-    /** Weight of a chain's flow in a node's row; remembers the largest, by which the row is scaled for comparisons. */
-    private double share(int c, int site, double leaving) {
-        double gas = laws.q[c] >= 0 ? gasForward[c] : gasBack[c];
-        if (site >= vessels || gas == 0) {
+    /** Weight of a chain's flow in a vessel's row. */
+    private double weight(int c, int vessel) {
+        double flow = laws.q[c];
+        double gas = flow >= 0 ? gasForward[c] : gasBack[c];
+        if (gas == 0) {
             return 1;
         }
-        double w = 1 - gas + gas * perGas(site, leaving) * slope[site];
-        scale[site] = Math.max(scale[site], w);
-        return w;
+        double share = airShare(vessel, from[c], to[c], to[c] == vessel ? flow : -flow);
+        double asSteam = 1 + storage[vessel] * dt * rows[vessel].boil;
+        return 1 - gas + gas * (share * perAir[vessel] + (1 - share) * asSteam);
+    }
+
+    private void stepInside(double[] d) {
+        for (int v = 0; v < vessels; v++) {
+            dz[v] = d[v] + off[v];
+        }
+        for (int c = 0; c < laws.count; c++) {
+            double gas = laws.q[c] >= 0 ? gasForward[c] : gasBack[c];
+            if (gas > 0) {
+                double change = gas
+                        * ((from[c] < unknowns ? laws.byFrom[c] * d[from[c]] : 0)
+                                + (to[c] < unknowns ? laws.byTo[c] * d[to[c]] : 0));
+                steamEnters(from[c], c, -laws.q[c], -change);
+                steamEnters(to[c], c, laws.q[c], change);
+            }
+        }
+    }
+
+    private void steamEnters(int vessel, int c, double flow, double change) {
+        if (vessel < vessels) {
+            dz[vessel] -= dt * rows[vessel].boil * (1 - airShare(vessel, from[c], to[c], flow)) * change;
+        }
+    }
+
+    /** F·d for the last evaluation. */
+    double along(double[] d) {
+        double sum = 0;
+        for (int v = 0; v < vessels; v++) {
+            sum += (f[v] + frozen[v] * off[v]) / (1 + frozen[v] * dt * rows[v].boil) * d[v];
+        }
+        for (int k = vessels; k < unknowns; k++) {
+            sum += f[k] * d[k];
+        }
+        return sum;
+    }
+
+    /** Holds what weighs the vessels' two balances against each other while a step is searched along. */
+    void freeze() {
+        System.arraycopy(storage, 0, frozen, 0, vessels);
+    }
+
+    /** How far a vessel's pressure is from what it holds [Pa]. */
+    double off(int vessel) {
+        return Math.abs(off[vessel]) + Math.abs(f[vessel]) / storage[vessel];
     }
 
     /** Finds the pressure at which a suction node balances, the others held. */

@@ -16,7 +16,7 @@ import wetside.blueprint.Slots;
  * again.
  */
 public final class Hydraulics {
-    private static final int REPEATS = 3;
+    private static final int REPEATS = 2;
     private static final double SAME = 0.1;
 
     private final int vesselCount;
@@ -42,8 +42,9 @@ public final class Hydraulics {
         for (FluidPlan.TakeOff t : plan.takeOffs()) {
             Integer other = site.put(t.node(), t.vessel());
             if (other != null && other != t.vessel() || held.containsKey(t.node())) {
-                throw new IllegalArgumentException("vessel '" + plan.vessel(t.vessel()).name()
-                        + "' is joined to another vessel or to the open without a line between them");
+                throw new IllegalArgumentException(
+                        "vessel '" + plan.vessel(t.vessel()).name()
+                                + "' is joined to another vessel or to the open without a line between them");
             }
         }
         ReducedNetwork net = new ReducedNetwork(plan);
@@ -132,7 +133,7 @@ public final class Hydraulics {
         donors.mix();
         for (int k = 0; k < REPEATS && balanced && donors.carry() > SAME; k++) {
             convergence.repeats++;
-            balanced = newton.solve();
+            balanced = newton.solve() || again();
             donors.mix();
         }
         store(x, v);
@@ -142,6 +143,13 @@ public final class Hydraulics {
             convergence.worstImbalance = system.f[newton.worst()];
         }
         return balanced;
+    }
+
+    /** From the start of the step, where the vessels at least agree with what they hold. */
+    private boolean again() {
+        System.arraycopy(system.before, 0, system.p, 0, system.unknowns);
+        system.restart();
+        return newton.solve();
     }
 
     private void load(double[] x, double dt, VesselRow[] v) {

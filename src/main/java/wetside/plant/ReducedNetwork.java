@@ -1,7 +1,6 @@
 package wetside.plant;
 
 import java.util.ArrayList;
-
 import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -121,7 +120,8 @@ final class ReducedNetwork {
             if (fixed.contains(node) || here.size() != 2) {
                 continue;
             }
-            Chain joined = here.get(0).startingAt(node).reversed().then(here.get(1).startingAt(node));
+            Chain joined =
+                    here.get(0).startingAt(node).reversed().then(here.get(1).startingAt(node));
             if (oneLaw(joined)) {
                 List<Chain> old = List.copyOf(here);
                 old.forEach(this::detach);
@@ -144,9 +144,7 @@ final class ReducedNetwork {
             checks += law instanceof FluidPlan.OneWay ? 1 : 0;
         }
         for (int k = 0; k < joined.inner.size(); k++) {
-            if (wanted.contains(joined.inner.get(k))
-                    && joined.blockedBefore(plan, k)
-                    && joined.blockedAfter(plan, k)) {
+            if (wanted.contains(joined.inner.get(k)) && joined.blockedBefore(plan, k) && joined.blockedAfter(plan, k)) {
                 return false;
             }
         }

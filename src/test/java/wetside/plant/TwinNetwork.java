@@ -59,7 +59,12 @@ public final class TwinNetwork {
                 "check",
                 out,
                 afterCheck,
-                new FluidPlan.OneWay(pick(r, 0.2e5, 0.02e5, 2e5), 0.2e5, hole(3e-3).a(), hole(3e-3).b(), checkLeak(r)),
+                new FluidPlan.OneWay(
+                        pick(r, 0.2e5, 0.02e5, 2e5),
+                        0.2e5,
+                        hole(3e-3).a(),
+                        hole(3e-3).b(),
+                        checkLeak(r)),
                 -1);
         passage("brew feed", afterCheck, brewIn, pipe(4e-3, 0.5), -1, 0);
         plan.branch("expansion valve", afterCheck, outlet("expansion drain"), relief(r), -1);
@@ -74,7 +79,8 @@ public final class TwinNetwork {
                 "safety valve",
                 steamTop,
                 outlet("safety blow-off"),
-                new FluidPlan.OneWay(pick(r, 1.8e5, 1e5, 3e5), 0.1e5, 1e3, hole(6e-3).b(), 0),
+                new FluidPlan.OneWay(
+                        pick(r, 1.8e5, 1e5, 3e5), 0.1e5, 1e3, hole(6e-3).b(), 0),
                 -1);
         passage("water tap", steamLow, outlet("spout"), hole(1.4e-3), hotWater, 0.1);
         leak(r, "strainer body", suction);
