@@ -18,7 +18,7 @@ public final class FluidPlan {
     private final List<Loop> loops = new ArrayList<>();
     private final List<Outlet> outlets = new ArrayList<>();
 
-    FluidPlan(Slots slots) {
+    public FluidPlan(Slots slots) {
         this.slots = slots;
     }
 
@@ -70,7 +70,7 @@ public final class FluidPlan {
     public record Outlet(String name, int node, int water, int steam, int total, int temperature) {}
 
     /** Law of a branch: what flows for a pressure difference. */
-    public sealed interface Law permits Passage, OneWay, Pump {}
+    public sealed interface Law permits Passage, OneWay, Regulator, Pump {}
 
     /**
      * Δp = a q + b q|q|, scaled by an opening o in 0..1 as a/o and b/o².
@@ -90,6 +90,18 @@ public final class FluidPlan {
      * @param leak  flow per pressure difference both ways when closed [kg/(s Pa)]
      */
     public record OneWay(double crack, double band, double a, double b, double leak) implements Law {}
+
+    /**
+     * A valve whose spring pushes against the open air, so that it holds the pressure on one of its sides whatever the
+     * other does; it never lets water back.
+     *
+     * @param set      pressure held, above the air's [Pa]
+     * @param upstream true: opens when its inlet is above the set pressure; false: when its outlet is below
+     * @param gain     pressure difference it can use up, per pressure its held side is off [–]; a stiff valve has 50
+     * @param a        laminar term, wide open [Pa s/kg]
+     * @param b        turbulent term, wide open [Pa s²/kg²]
+     */
+    public record Regulator(double set, boolean upstream, double gain, double a, double b) implements Law {}
 
     /**
      * A positive-displacement pump with a spring bypass built in; turned off it still lets water through forwards.
@@ -115,8 +127,8 @@ public final class FluidPlan {
             implements Law {}
 
     /**
-     * @param opening slot with 0..1 for a passage, speed [rev/s] for a pump, shift of the cracking pressure [Pa] for a
-     *                one-way branch, or {@link #ALWAYS}
+     * @param opening slot with 0..1 for a passage, speed [rev/s] for a pump, shift of the cracking or set pressure
+     *                [Pa] for a one-way branch or regulator, or {@link #ALWAYS}
      * @param flow    slot that receives the mass flow [kg/s]
      * @param stall   slot of a factor 0..1 on natural circulation through this branch (air lock), or {@link #ALWAYS}
      * @param rise    height of {@code to} above {@code from} [m]

@@ -9,6 +9,8 @@
  *
  * <p>Pressures here are absolute unless a name says difference, temperatures kelvin, flows kg/s.
  *
- * <p>Not here: machines and their parts, networks of them and their solution, anything with state.
+ * <p>{@link wetside.physics.ResistiveNetwork} is the one solver here: Ohm and Kirchhoff for any number of resistances.
+ *
+ * <p>Not here: machines and their parts, networks of them and their solution, anything that remembers.
  */
 package wetside.physics;

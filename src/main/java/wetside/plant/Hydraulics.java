@@ -1,13 +1,108 @@
 package wetside.plant;
 
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
 import wetside.blueprint.FluidPlan;
 import wetside.blueprint.Slots;
 
-/** The fluid network of one machine, compiled; one object per thread, its state is in the state array. */
+/**
+ * The fluid network of one machine, compiled; one object per thread, its state is in the state array.
+ *
+ * <p>A step is solved implicitly for the pressures of vessels and nodes ({@link FlowSystem}, {@link FlowNewton}) with
+ * what stands at every end taken as it was ({@link Donors}); if the flows then prove that it stood otherwise, solved
+ * again.
+ */
 public final class Hydraulics {
-    private final Convergence convergence = new Convergence();
+    private static final int REPEATS = 2;
+    private static final double SAME = 0.1;
 
-    private Hydraulics() {}
+    private final int vesselCount;
+    private final FlowSystem system;
+    private final ChainLaws laws;
+    private final Donors donors;
+    private final FlowNewton newton;
+    private final FlowReadout readout;
+    private final Convergence convergence = new Convergence();
+    private final int[] heldSlot;
+    private final int[] nodeSlot;
+    private final int[] gasSlot;
+    private final int airSlot;
+    private final String[] names;
+
+    private Hydraulics(FluidPlan plan, Slots slots) {
+        vesselCount = plan.vessels().size();
+        airSlot = slots.find("surroundings.air pressure");
+        Map<Integer, Integer> held = new HashMap<>();
+        plan.outlets().forEach(o -> hold(held, o.node(), airSlot, o.name()));
+        plan.openings().forEach(o -> hold(held, o.node(), o.pressure(), "the opening at node " + o.node()));
+        Map<Integer, Integer> site = new HashMap<>();
+        for (FluidPlan.TakeOff t : plan.takeOffs()) {
+            Integer other = site.put(t.node(), t.vessel());
+            if (other != null && other != t.vessel() || held.containsKey(t.node())) {
+                throw new IllegalArgumentException(
+                        "vessel '" + plan.vessel(t.vessel()).name()
+                                + "' is joined to another vessel or to the open without a line between them");
+            }
+        }
+        ReducedNetwork net = new ReducedNetwork(plan);
+        int n = vesselCount;
+        nodeSlot = new int[net.kept.size()];
+        gasSlot = new int[net.kept.size()];
+        for (int k = 0; k < nodeSlot.length; k++) {
+            int node = net.kept.get(k);
+            site.put(node, n++);
+            nodeSlot[k] = plan.pressure(node);
+            gasSlot[k] = slots.smooth("node " + node + ".gas share", 0);
+        }
+        int unknowns = n;
+        heldSlot = new int[held.size()];
+        for (Map.Entry<Integer, Integer> h : held.entrySet()) {
+            heldSlot[n - unknowns] = h.getValue();
+            site.put(h.getKey(), n++);
+        }
+        plan.pressures().forEach(p -> slots.startAt(p.slot(), airSlot < 0 ? 101325 : slots.first(airSlot)));
+        List<Chain> chains = forwards(plan, net.chains);
+        laws = new ChainLaws(plan, net, chains);
+        int[] from = chains.stream().mapToInt(c -> site.get(c.from)).toArray();
+        int[] to = chains.stream().mapToInt(c -> site.get(c.to)).toArray();
+        system = new FlowSystem(vesselCount, unknowns, n, from, to, laws);
+        donors = new Donors(plan, chains, system, site);
+        newton = new FlowNewton(system, convergence);
+        readout = new FlowReadout(plan, net, chains, site, system);
+        names = new String[unknowns];
+        for (int k = 0; k < unknowns; k++) {
+            names[k] = k < vesselCount ? plan.vessel(k).name() : beside(plan, net.kept.get(k - vesselCount));
+        }
+    }
+
+    private static void hold(Map<Integer, Integer> held, int node, int slot, String what) {
+        Integer other = held.put(node, slot);
+        if (other != null && other != slot) {
+            throw new IllegalArgumentException(what + " is held at two pressures: something stands between nothing");
+        }
+    }
+
+    /** Chains with a check are walked the way the check opens. */
+    private static List<Chain> forwards(FluidPlan plan, List<Chain> chains) {
+        List<Chain> turned = new ArrayList<>();
+        for (Chain chain : chains) {
+            int special = chain.special(plan);
+            turned.add(special >= 0 && !chain.links.get(special).forward() ? chain.reversed() : chain);
+        }
+        return turned;
+    }
+
+    private static String beside(FluidPlan plan, int node) {
+        return plan.branches().stream()
+                .filter(b -> b.from() == node || b.to() == node)
+                .map(FluidPlan.Branch::name)
+                .reduce((a, b) -> a + " / " + b)
+                .map(s -> "where " + s + " meet")
+                .orElse("node " + node);
+    }
 
     /**
      * Compiles a network. Call it before the state array is made: pressures and gas shares of the nodes that stay are
@@ -17,7 +112,7 @@ public final class Hydraulics {
      * @throws IllegalArgumentException when the network cannot be, e.g. two vessels are one node
      */
     public static Hydraulics of(FluidPlan plan, Slots slots, int nodeCount) {
-        return new Hydraulics();
+        return new Hydraulics(plan, slots);
     }
 
     /**
@@ -26,27 +121,94 @@ public final class Hydraulics {
      * #slotsAt}).
      *
      * @param x  state array
-     * @param dt length of the step [s]
+     * @param dt length of the step [s], above 0
      * @param v  the vessels in the plan's order, each set for this step
      * @return false when some node does not balance; see {@link #convergence}
      */
     public boolean solve(double[] x, double dt, VesselRow[] v) {
-        throw new UnsupportedOperationException("not yet");
+        load(x, dt, v);
+        convergence.solves++;
+        donors.carry();
+        boolean balanced = newton.solve();
+        donors.mix();
+        for (int k = 0; k < REPEATS && balanced && donors.carry() > SAME; k++) {
+            convergence.repeats++;
+            balanced = newton.solve() || again();
+            donors.mix();
+        }
+        store(x, v);
+        if (!balanced) {
+            convergence.failures++;
+            convergence.worst = names[newton.worst()];
+            convergence.worstImbalance = system.f[newton.worst()];
+        }
+        return balanced;
+    }
+
+    /** From the start of the step, where the vessels at least agree with what they hold. */
+    private boolean again() {
+        System.arraycopy(system.before, 0, system.p, 0, system.unknowns);
+        system.restart();
+        return newton.solve();
+    }
+
+    private void load(double[] x, double dt, VesselRow[] v) {
+        double air = airSlot < 0 ? 101325 : x[airSlot];
+        laws.open(x, air);
+        Arrays.fill(laws.q, 0);
+        for (int k = 0; k < vesselCount; k++) {
+            system.p[k] = v[k].pressure();
+        }
+        for (int k = 0; k < nodeSlot.length; k++) {
+            system.p[vesselCount + k] = x[nodeSlot[k]];
+            donors.share(vesselCount + k, x[gasSlot[k]]);
+        }
+        for (int k = 0; k < heldSlot.length; k++) {
+            system.p[system.unknowns + k] = heldSlot[k] < 0 ? air : x[heldSlot[k]];
+        }
+        System.arraycopy(system.p, 0, system.before, 0, system.before.length);
+        system.begin(dt, v);
+        donors.begin(x, v);
+    }
+
+    private void store(double[] x, VesselRow[] v) {
+        for (int k = 0; k < vesselCount; k++) {
+            v[k].pressure = system.p[k];
+        }
+        for (int k = 0; k < nodeSlot.length; k++) {
+            x[nodeSlot[k]] = system.p[vesselCount + k];
+            x[gasSlot[k]] = donors.share(vesselCount + k);
+        }
+        readout.write(x);
     }
 
     /** Share of a branch's mass flow in the last solve that is gas (steam and air), 0..1, as it left its donor. */
     public double gasShare(int branch) {
-        return 0;
+        return readout.gasShare(branch);
     }
 
     /** The demanded pressure slots of nodes that open into a vessel, to be overwritten when the flash knows better. */
     public int[] slotsAt(int vessel) {
-        return new int[0];
+        return readout.slotsAt(vessel);
     }
 
     /** Mass in the lines' own compliance for a state [kg]; changes of it belong in a mass balance. */
     public double lineMass(double[] x) {
-        return 0;
+        double sum = 0;
+        for (int slot : nodeSlot) {
+            sum += FlowSystem.COMPLIANCE * x[slot];
+        }
+        return sum;
+    }
+
+    /** Nodes with a pressure of their own, vessels included: how large the system is that each step solves. */
+    public int size() {
+        return system.unknowns;
+    }
+
+    /** Branches left after reduction. */
+    public int chains() {
+        return laws.count;
     }
 
     public Convergence convergence() {

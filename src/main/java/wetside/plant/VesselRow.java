@@ -8,39 +8,38 @@ import wetside.physics.Saturation;
  * found by the heat step. Set with {@link #at}, read after the solve.
  *
  * <pre>
- * M(p) = (V − α M_a R_a T / p_a) / (v' (1 − p_a/K)),   p_a = p − p_s(T)
+ * M(p, M_a) = (V − α M_a R_a T / p_a) / (v' (1 − p_a/K)),   p_a = p − p_s(T)
+ * dry:  M(p, M_a) = (p V − M_a R_a T) / (p_s v'')
  * </pre>
- *
- * and below the pressure at which the last water has boiled away, the ideal line M = V (p − p_a) / (p_s v'').
  */
 public final class VesselRow {
-    private static final double STIFF = 1e8;
-
     final double volume;
     final double stiffness;
+    private static final double STIFF = 1e8;
+
     private final double[] sat = new double[Saturation.SIZE];
     private double temperature;
-    private double capacity;
-    private double airEnergy;
     private double saturation;
     private double liquidVolume;
+    private double vapourVolume;
     private double alpha;
-    private double dryPressure;
-    private double dryMass;
-    private double drySlope;
     private double gasVolume;
+    private boolean wet;
     double mass;
     double air;
     double assumed;
     double pressure;
     double level;
+    /** Density of steam and air together [kg/m³], and the air's share of their mass. */
     double gasDensity;
-    /** Pressure rise per mass of the vessel's own gas added [Pa/kg], by the heat it brings and the air in it. */
-    double perGas;
-    /** Pressure rise per mass of air added [Pa/kg]. */
-    double perAir;
-    /** dM/dp from the last call of {@link #massAt}. */
-    double slope;
+
+    double airShare;
+    /** Pressure rise per mass of steam added, by the heat it brings [Pa/kg]. */
+    double boil;
+    /** Slopes left by {@link #massAt}: dM/dp [kg/Pa] and dM/dMa [–]. */
+    double byPressure;
+
+    double byAir;
 
     private VesselRow(double volume, double stiffness) {
         this.volume = volume;
@@ -69,39 +68,29 @@ public final class VesselRow {
         this.mass = mass;
         this.air = Math.max(Flash.LEAST_AIR, air);
         this.temperature = temperature;
-        this.capacity = capacity;
         this.assumed = assumed;
         Saturation.at(temperature, sat);
         saturation = sat[Saturation.PRESSURE];
         liquidVolume = sat[Saturation.LIQUID_VOLUME];
-        double vapourVolume = sat[Saturation.VAPOUR_VOLUME];
+        vapourVolume = sat[Saturation.VAPOUR_VOLUME];
         alpha = 1 - liquidVolume / vapourVolume;
-        airEnergy = this.air * Flash.AIR_CONSTANT * temperature;
-        dryPressure = saturation + airEnergy / volume;
-        drySlope = volume / (saturation * vapourVolume);
-        dryMass = wet(dryPressure - saturation);
-        pressure = pressureAt(mass);
+        wet = mass > volume / vapourVolume;
+        pressure = pressureOf(mass);
         level = Math.min(1, Math.max(0, 1 - gasVolume / volume));
-        gasEffects(vapourVolume);
-    }
-
-    private void gasEffects(double vapourVolume) {
         double vapour = Math.min(mass, gasVolume / vapourVolume);
-        double airShare = air / (air + vapour);
+        airShare = this.air / (this.air + vapour);
+        gasDensity = (this.air + vapour) / gasVolume;
         double latent = sat[Saturation.VAPOUR_ENERGY]
                 - sat[Saturation.LIQUID_ENERGY]
                 + saturation * (vapourVolume - liquidVolume);
-        double perVapour = mass > dryMass ? sat[Saturation.PRESSURE_SLOPE] * latent / capacity : 1 / drySlope;
-        perAir = Flash.AIR_CONSTANT * temperature / gasVolume;
-        perGas = (1 - airShare) * perVapour + airShare * perAir;
-        gasDensity = (air + vapour) / gasVolume;
+        boil = wet ? sat[Saturation.PRESSURE_SLOPE] * latent / capacity : 0;
     }
 
-    /** Pressure at which the vessel holds a mass [Pa]: the inverse of {@link #massAt}. */
-    private double pressureAt(double mass) {
-        if (mass <= dryMass) {
+    private double pressureOf(double mass) {
+        double airEnergy = air * Flash.AIR_CONSTANT * temperature;
+        if (!wet) {
             gasVolume = volume;
-            return dryPressure + (mass - dryMass) / drySlope;
+            return (mass * saturation * vapourVolume + airEnergy) / volume;
         }
         double free = volume - mass * liquidVolume;
         double beta = mass * liquidVolume / stiffness * airEnergy;
@@ -110,26 +99,33 @@ public final class VesselRow {
         return saturation + airEnergy / gasVolume;
     }
 
-    /** Mass the vessel would hold at a pressure [kg]; leaves dM/dp in {@link #slope}. */
-    double massAt(double p) {
-        if (p <= dryPressure) {
-            slope = drySlope;
-            return dryMass + (p - dryPressure) * drySlope;
+    /**
+     * Mass the vessel would hold at a pressure and with an amount of air [kg]; leaves its slopes in {@link #byPressure}
+     * and {@link #byAir}. A vessel that was wet keeps boiling at its temperature, however much is asked of it in one step.
+     */
+    double massAt(double p, double air) {
+        double energyPerAir = Flash.AIR_CONSTANT * temperature;
+        double least = Math.max(Flash.LEAST_AIR, air);
+        double airEnergy = least * energyPerAir;
+        if (!wet) {
+            byPressure = volume / (saturation * vapourVolume);
+            byAir = -energyPerAir / (saturation * vapourVolume);
+            return byPressure * p - airEnergy / (saturation * vapourVolume);
         }
         double over = p - saturation;
-        if (over <= STIFF) {
-            return wet(over);
+        double dry = airEnergy / volume;
+        if (over < dry) {
+            byPressure = alpha * volume * volume / (this.air * energyPerAir * liquidVolume);
+            byAir = -byPressure * energyPerAir / volume;
+            return (1 - alpha) * volume / liquidVolume + byPressure * (over - dry);
         }
-        return wet(STIFF) + (over - STIFF) * slope;
-    }
-
-    private double wet(double over) {
-        double yielding = 1 - over / stiffness;
+        double yielding = 1 - Math.min(over, STIFF) / stiffness;
         double perMass = 1 / (liquidVolume * yielding);
         double bubble = alpha * airEnergy / over;
-        double m = (volume - bubble) * perMass;
-        slope = bubble / over * perMass + m / (stiffness * yielding);
-        return m;
+        double mass = (volume - bubble) * perMass;
+        byPressure = bubble / over * perMass + mass / (stiffness * yielding);
+        byAir = -alpha * energyPerAir / over * perMass;
+        return over <= STIFF ? mass : mass * (1 + (over - STIFF) / (stiffness * yielding));
     }
 
     /** Pressure at the end of the step [Pa]; right for a vessel full of liquid, provisional for one with steam. */

@@ -109,13 +109,17 @@ class FlashTest {
             VesselRow row = RowFixture.row(2e-3, STIFFNESS);
             row.at(mass, air, t, 8000);
             assertThat(row.pressure()).isCloseTo(flash.pressure(), within(2e-3 * flash.pressure()));
-            assertThat(row.massAt(row.pressure())).isCloseTo(mass, within(1e-9));
-            double p = row.pressure() * (0.5 + random.nextDouble());
-            row.massAt(p);
-            double slope = row.slope;
-            double h = 1e-4;
-            double middle = (row.massAt(p + h) - row.massAt(p - h)) / (2 * h);
-            assertThat(slope).isCloseTo(middle, within(1e-4 * Math.abs(middle) + 1e-11));
+            assertThat(row.massAt(row.pressure(), air)).isCloseTo(mass, within(1e-6 * mass));
+            double p = row.pressure() * (0.9 + 0.2 * random.nextDouble());
+            row.massAt(p, air);
+            double byPressure = row.byPressure;
+            double byAir = row.byAir;
+            double h = 1e-7 * p;
+            double middle = (row.massAt(p + h, air) - row.massAt(p - h, air)) / (2 * h);
+            assertThat(byPressure).isCloseTo(middle, within(1e-3 * Math.abs(middle) + 1e-11));
+            double g = 1e-4 * air;
+            double byMore = (row.massAt(p, air + g) - row.massAt(p, air - g)) / (2 * g);
+            assertThat(byAir).isCloseTo(byMore, within(1e-3 * Math.abs(byMore) + 1e-6));
         }
     }
 

@@ -1,0 +1,327 @@
+package wetside.plant;
+
+import java.util.ArrayList;
+import java.util.List;
+import wetside.blueprint.FluidPlan;
+
+/**
+ * The laws of all chains in flat arrays: set for a step from the state array, then asked for flow and slopes at trial
+ * pressures. Every law rises with the pressure upstream and falls with the pressure downstream.
+ *
+ * <pre>
+ * passage     Δp = a q + b q|q|   ⇒   q = 2 Δp / (a + s),  dq/dΔp = 1/s,  s = √(a² + 4 b |Δp|)
+ * one way     the same with the drive e(Δp − crack), plus leak Δp
+ * regulator   the same with the drive e(min(Δp, gain · what the held side is off))
+ * pump        q = D n η(p_in) − slip Δp − gain e(Δp − κ p_in − set) + way past the resting rotor
+ * e(x) = 0 (x ≤ 0), x²/2w (x &lt; w), x − w/2
+ * </pre>
+ *
+ * The rounding e has compact support, so that what is shut carries exactly nothing.
+ */
+final class ChainLaws {
+    static final double SHUT = 1e17;
+    static final double DENSITY = 998.2;
+    static final double GRAVITY = 9.80665;
+    /** Below this opening a valve is shut. */
+    static final double LEAST_OPENING = 1e-6;
+
+    private static final double LEAST_A = 10;
+    private static final double LEAST_BAND = 10;
+    private static final double VAPOUR_PRESSURE = 2.4e3;
+    private static final double SUCTION_BAND = 0.25e5;
+    private static final double BYPASS_BAND = 0.1e5;
+    private static final double REST_BAND = 0.05e5;
+    private static final double REST_LAMINAR = 500;
+    private static final double LEAST_SPEED = 0.5;
+
+    private static final int PASSAGE = 0;
+    private static final int ONE_WAY = 1;
+    private static final int REGULATOR = 2;
+    private static final int PUMP = 3;
+
+    private record Opening(int slot, double a, double b) {}
+
+    final int count;
+    private final int[] type;
+    private final double[] fixedA;
+    private final double[] fixedB;
+    private final Opening[][] openings;
+    private final int[] shift;
+    private final double[] crack;
+    private final double[] band;
+    private final double[] leak;
+    private final double[] gain;
+    private final boolean[] upstream;
+    private final FluidPlan.Pump[] pump;
+    final double[] weight;
+    private final double[] a;
+    private final double[] b;
+    private final double[] aForward;
+    private final double[] bForward;
+    private final double[] aBack;
+    private final double[] bBack;
+    private final double[] leakForward;
+    private final double[] leakBack;
+    private final double[] drive;
+    private final double[] head;
+    private final double[] throughForward;
+    private final double[] throughBack;
+    private final double[] wet;
+    private double air = 101325;
+    /** Result of {@link #flow}: mass flow [kg/s] and its slopes with the pressures at both ends [kg/(s Pa)]. */
+    final double[] q;
+
+    final double[] byFrom;
+    final double[] byTo;
+
+    ChainLaws(FluidPlan plan, ReducedNetwork net, List<Chain> chains) {
+        count = chains.size();
+        type = new int[count];
+        fixedA = new double[count];
+        fixedB = new double[count];
+        openings = new Opening[count][];
+        shift = new int[count];
+        crack = new double[count];
+        band = new double[count];
+        leak = new double[count];
+        gain = new double[count];
+        upstream = new boolean[count];
+        pump = new FluidPlan.Pump[count];
+        weight = new double[count];
+        a = new double[count];
+        b = new double[count];
+        aForward = new double[count];
+        bForward = new double[count];
+        aBack = new double[count];
+        bBack = new double[count];
+        leakForward = new double[count];
+        leakBack = new double[count];
+        drive = new double[count];
+        head = new double[count];
+        throughForward = new double[count];
+        throughBack = new double[count];
+        wet = new double[count];
+        q = new double[count];
+        byFrom = new double[count];
+        byTo = new double[count];
+        for (int c = 0; c < count; c++) {
+            compile(plan, net, chains.get(c), c);
+        }
+    }
+
+    private void compile(FluidPlan plan, ReducedNetwork net, Chain chain, int c) {
+        List<Opening> valves = new ArrayList<>();
+        double rise = 0;
+        shift[c] = FluidPlan.ALWAYS;
+        for (int k = 0; k < chain.links.size(); k++) {
+            FluidPlan.Branch branch = plan.branches().get(chain.links.get(k).branch());
+            rise += net.rise(chain.links.get(k));
+            if (!(branch.law() instanceof FluidPlan.Passage passage)) {
+                special(branch, c);
+            } else if (branch.opening() == FluidPlan.ALWAYS) {
+                fixedA[c] += passage.a();
+                fixedB[c] += passage.b();
+            } else {
+                valves.add(new Opening(branch.opening(), passage.a(), passage.b()));
+            }
+        }
+        openings[c] = valves.toArray(Opening[]::new);
+        weight[c] = DENSITY * GRAVITY * rise;
+    }
+
+    private void special(FluidPlan.Branch branch, int c) {
+        shift[c] = branch.opening();
+        if (branch.law() instanceof FluidPlan.OneWay law) {
+            type[c] = ONE_WAY;
+            crack[c] = law.crack();
+            band[c] = Math.max(LEAST_BAND, law.band());
+            leak[c] = law.leak();
+            fixedA[c] += law.a();
+            fixedB[c] += law.b();
+        } else if (branch.law() instanceof FluidPlan.Regulator law) {
+            type[c] = REGULATOR;
+            crack[c] = law.set();
+            band[c] = 1e3;
+            gain[c] = law.gain();
+            upstream[c] = law.upstream();
+            fixedA[c] += law.a();
+            fixedB[c] += law.b();
+        } else if (branch.law() instanceof FluidPlan.Pump law) {
+            type[c] = PUMP;
+            pump[c] = law;
+            fixedB[c] = law.restB();
+            fixedA[c] = Math.sqrt(law.restB() * REST_LAMINAR);
+            if (branch.opening() == FluidPlan.ALWAYS) {
+                throw new IllegalArgumentException("pump '" + branch.name() + "' needs a slot with its speed");
+            }
+        }
+    }
+
+    /** Reads openings, shifts and speeds; forgets what stood at the ends. */
+    void open(double[] x, double airPressure) {
+        air = airPressure;
+        for (int c = 0; c < count; c++) {
+            double sumA = fixedA[c];
+            double sumB = fixedB[c];
+            for (Opening valve : openings[c]) {
+                double o = x[valve.slot];
+                if (!(o > LEAST_OPENING)) {
+                    sumA = SHUT;
+                    sumB = 0;
+                    break;
+                }
+                double inverse = 1 / Math.min(1, o);
+                sumA += valve.a * inverse;
+                sumB += valve.b * inverse * inverse;
+            }
+            a[c] = Math.max(LEAST_A, sumA);
+            b[c] = sumB;
+            drive[c] = type[c] == PUMP
+                    ? Math.max(0, x[shift[c]])
+                    : crack[c] + (shift[c] == FluidPlan.ALWAYS ? 0 : x[shift[c]]);
+            carry(c, 1, 1, 1);
+        }
+    }
+
+    /**
+     * What stands at the ends of a chain.
+     *
+     * @param forward share of the liquid's flow that comes through forwards at the same pressures; 0 shuts that way
+     * @param back    the same backwards
+     * @param wet     share of the water's weight that acts over the chain's rise
+     */
+    void carry(int c, double forward, double back, double wet) {
+        double f = Math.max(1e-12, forward);
+        double r = Math.max(1e-12, back);
+        aForward[c] = Math.min(SHUT, a[c] / f);
+        bForward[c] = b[c] / (f * f);
+        aBack[c] = Math.min(SHUT, a[c] / r);
+        bBack[c] = b[c] / (r * r);
+        leakForward[c] = leak[c] * f;
+        leakBack[c] = leak[c] * r;
+        throughForward[c] = f;
+        throughBack[c] = r;
+        this.wet[c] = wet;
+        head[c] = weight[c] * wet;
+    }
+
+    /** Flow and slopes of a chain between two pressures. */
+    void flow(int c, double from, double to) {
+        double x = from - to - head[c];
+        switch (type[c]) {
+            case PASSAGE -> passage(c, x);
+            case ONE_WAY -> oneWay(c, x);
+            case REGULATOR -> regulator(c, x, from, to);
+            default -> pump(c, from, to + head[c]);
+        }
+    }
+
+    private void passage(int c, double x) {
+        double slope;
+        if (x >= 0) {
+            double s = Math.sqrt(aForward[c] * aForward[c] + 4 * bForward[c] * x);
+            q[c] = 2 * x / (aForward[c] + s);
+            slope = 1 / s;
+        } else {
+            double s = Math.sqrt(aBack[c] * aBack[c] - 4 * bBack[c] * x);
+            q[c] = 2 * x / (aBack[c] + s);
+            slope = 1 / s;
+        }
+        byFrom[c] = slope;
+        byTo[c] = -slope;
+    }
+
+    private void oneWay(int c, double x) {
+        double slope = x > 0 ? leakForward[c] : leakBack[c];
+        double flow = slope * x;
+        double over = x - drive[c];
+        if (over > 0) {
+            double w = band[c];
+            double e = over < w ? over * over / (2 * w) : over - w / 2;
+            double s = Math.sqrt(aForward[c] * aForward[c] + 4 * bForward[c] * e);
+            flow += 2 * e / (aForward[c] + s);
+            slope += (over < w ? over / w : 1) / s;
+        }
+        q[c] = flow;
+        byFrom[c] = slope;
+        byTo[c] = -slope;
+    }
+
+    private void regulator(int c, double x, double from, double to) {
+        double off = gain[c] * (upstream[c] ? from - air - drive[c] : drive[c] + air - to);
+        double w = band[c];
+        double apart = off - x;
+        double share = apart >= w ? 1 : apart <= -w ? 0 : (apart + w) / (2 * w);
+        double least = share == 1 ? x : share == 0 ? off : off - share * share * w;
+        q[c] = 0;
+        byFrom[c] = 0;
+        byTo[c] = 0;
+        if (least <= 0) {
+            return;
+        }
+        double e = least < w ? least * least / (2 * w) : least - w / 2;
+        double s = Math.sqrt(aForward[c] * aForward[c] + 4 * bForward[c] * e);
+        double slope = (least < w ? least / w : 1) / s;
+        q[c] = 2 * e / (aForward[c] + s);
+        byFrom[c] = slope * (share + (upstream[c] ? (1 - share) * gain[c] : 0));
+        byTo[c] = -slope * (share + (upstream[c] ? 0 : (1 - share) * gain[c]));
+    }
+
+    private void pump(int c, double in, double out) {
+        FluidPlan.Pump law = pump[c];
+        double n = drive[c];
+        double turning = n >= LEAST_SPEED ? 1 : n / LEAST_SPEED;
+        double slip = law.restSlip() + turning * (law.slip() - law.restSlip());
+        double flow = slip * (in - out);
+        double byIn = slip;
+        double byOut = -slip;
+        double swept = law.perRev() * n * throughForward[c];
+        double enters = (in - VAPOUR_PRESSURE) / SUCTION_BAND;
+        if (enters >= 1) {
+            flow += swept;
+        } else if (enters > 0) {
+            flow += swept * enters * enters * (3 - 2 * enters);
+            byIn += swept * 6 * enters * (1 - enters) / SUCTION_BAND;
+        }
+        double over = out - air - law.inletShare() * (in - air) - law.bypassSet();
+        if (over > 0) {
+            double e = over < BYPASS_BAND ? over * over / (2 * BYPASS_BAND) : over - BYPASS_BAND / 2;
+            double slope = law.bypassGain() * (over < BYPASS_BAND ? over / BYPASS_BAND : 1);
+            flow -= law.bypassGain() * e;
+            byIn += slope * law.inletShare();
+            byOut -= slope;
+        }
+        double past = in - out - law.restCrack();
+        if (past > 0) {
+            double e = past < REST_BAND ? past * past / (2 * REST_BAND) : past - REST_BAND / 2;
+            double s = Math.sqrt(aForward[c] * aForward[c] + 4 * bForward[c] * e);
+            double slope = (past < REST_BAND ? past / REST_BAND : 1) / s;
+            flow += 2 * e / (aForward[c] + s);
+            byIn += slope;
+            byOut -= slope;
+        }
+        q[c] = flow;
+        byFrom[c] = byIn;
+        byTo[c] = byOut;
+    }
+
+    boolean isPump(int c) {
+        return type[c] == PUMP;
+    }
+
+    /** Share of the water's flow that came through in the direction of the last flow. */
+    double through(int c) {
+        return q[c] >= 0 ? throughForward[c] : throughBack[c];
+    }
+
+    /** Share of the water's weight that acted over the chain's rise. */
+    double wet(int c) {
+        return wet[c];
+    }
+
+    /** Pressure drop of one passage at a flow [Pa], for pressures inside a chain. */
+    static double drop(FluidPlan.Passage law, double opening, double flow) {
+        double inverse = 1 / Math.max(LEAST_OPENING, Math.min(1, opening));
+        return (law.a() * inverse + law.b() * inverse * inverse * Math.abs(flow)) * flow;
+    }
+}

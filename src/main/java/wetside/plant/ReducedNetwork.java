@@ -1,0 +1,174 @@
+package wetside.plant;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
+import wetside.blueprint.FluidPlan;
+
+/**
+ * A network without what cannot matter: dead ends dropped, passages in series made one, and where a pressure is wanted
+ * that no longer has a node, how to find it afterwards.
+ */
+final class ReducedNetwork {
+    /** A dropped node takes the pressure of another, less the weight of the water between. */
+    record Alias(int node, int of, double rise) {}
+
+    /** A wanted node inside a chain, after link {@code position}. */
+    record Inside(int node, Chain chain, int position) {}
+
+    final List<Chain> chains = new ArrayList<>();
+    /** Chains from a node back to itself: nothing flows but natural circulation, which is found elsewhere. */
+    final List<Chain> loops = new ArrayList<>();
+    /** Nodes with a pressure of their own, vessels and held nodes not among them. */
+    final List<Integer> kept = new ArrayList<>();
+    /** In an order in which each can be found from those before it. */
+    final List<Alias> aliases = new ArrayList<>();
+
+    final List<Inside> insides = new ArrayList<>();
+    private final FluidPlan plan;
+    private final Set<Integer> fixed = new HashSet<>();
+    private final Set<Integer> wanted = new HashSet<>();
+    private final Map<Integer, List<Chain>> at = new TreeMap<>();
+    private final Set<Integer> gone = new HashSet<>();
+
+    ReducedNetwork(FluidPlan plan) {
+        this.plan = plan;
+        plan.takeOffs().forEach(t -> fixed.add(t.node()));
+        plan.openings().forEach(o -> fixed.add(o.node()));
+        plan.outlets().forEach(o -> fixed.add(o.node()));
+        plan.pressures().forEach(p -> wanted.add(p.node()));
+        for (int k = 0; k < plan.branches().size(); k++) {
+            FluidPlan.Branch branch = plan.branches().get(k);
+            if (branch.from() != branch.to()) {
+                attach(Chain.single(k, branch.from(), branch.to()));
+            }
+        }
+        while (dropOne() || joinOne()) {
+            // each turn removes a node
+        }
+        collect();
+    }
+
+    private void attach(Chain chain) {
+        if (chain.isLoop()) {
+            loops.add(chain);
+            return;
+        }
+        at.computeIfAbsent(chain.from, n -> new ArrayList<>()).add(chain);
+        at.computeIfAbsent(chain.to, n -> new ArrayList<>()).add(chain);
+    }
+
+    private void detach(Chain chain) {
+        at.get(chain.from).remove(chain);
+        at.get(chain.to).remove(chain);
+    }
+
+    private boolean dropOne() {
+        for (int node : List.copyOf(at.keySet())) {
+            if (!fixed.contains(node) && at.get(node).size() == 1) {
+                Chain chain = at.get(node).get(0).startingAt(node).reversed();
+                if (!wantedBehindValve(chain)) {
+                    drop(at.get(node).get(0), chain);
+                    return true;
+                }
+            }
+        }
+        return false;
+    }
+
+    /** A gauge behind a valve keeps the pressure locked in with it; only its own node can know. */
+    private boolean wantedBehindValve(Chain outwards) {
+        for (int k = 0; k < outwards.links.size(); k++) {
+            int node = k < outwards.inner.size() ? outwards.inner.get(k) : outwards.to;
+            if (wanted.contains(node) && outwards.blockedBefore(plan, k)) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private void drop(Chain attached, Chain outwards) {
+        detach(attached);
+        int before = outwards.from;
+        List<Alias> fresh = new ArrayList<>();
+        for (int k = 0; k < outwards.links.size(); k++) {
+            int node = k < outwards.inner.size() ? outwards.inner.get(k) : outwards.to;
+            fresh.add(new Alias(node, before, rise(outwards.links.get(k))));
+            gone.add(node);
+            before = node;
+        }
+        for (int k = fresh.size() - 1; k >= 0; k--) {
+            if (wanted.contains(fresh.get(k).node())) {
+                wanted.add(fresh.get(k).of());
+            }
+        }
+        aliases.addAll(0, fresh);
+    }
+
+    double rise(Chain.Link link) {
+        double rise = plan.branches().get(link.branch()).rise();
+        return link.forward() ? rise : -rise;
+    }
+
+    private boolean joinOne() {
+        for (int node : List.copyOf(at.keySet())) {
+            List<Chain> here = at.get(node);
+            if (fixed.contains(node) || here.size() != 2) {
+                continue;
+            }
+            Chain joined =
+                    here.get(0).startingAt(node).reversed().then(here.get(1).startingAt(node));
+            if (oneLaw(joined)) {
+                List<Chain> old = List.copyOf(here);
+                old.forEach(this::detach);
+                gone.add(node);
+                attach(joined);
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /** At most one check in it, no pump, and no wanted pressure locked in between two valves. */
+    private boolean oneLaw(Chain joined) {
+        int checks = 0;
+        for (int k = 0; k < joined.links.size(); k++) {
+            FluidPlan.Law law = joined.law(plan, k);
+            if (law instanceof FluidPlan.Pump || law instanceof FluidPlan.Regulator) {
+                return false;
+            }
+            checks += law instanceof FluidPlan.OneWay ? 1 : 0;
+        }
+        for (int k = 0; k < joined.inner.size(); k++) {
+            if (wanted.contains(joined.inner.get(k)) && joined.blockedBefore(plan, k) && joined.blockedAfter(plan, k)) {
+                return false;
+            }
+        }
+        return checks <= 1;
+    }
+
+    private void collect() {
+        Set<Chain> all = new LinkedHashSet<>();
+        at.keySet().stream().sorted().forEach(n -> all.addAll(at.get(n)));
+        chains.addAll(all);
+        at.keySet().stream()
+                .sorted()
+                .filter(n -> !fixed.contains(n) && !gone.contains(n))
+                .filter(n -> !at.get(n).isEmpty() || wanted.contains(n))
+                .forEach(kept::add);
+        List<Chain> every = new ArrayList<>(chains);
+        every.addAll(loops);
+        for (Chain chain : every) {
+            for (int k = 0; k < chain.inner.size(); k++) {
+                if (wanted.contains(chain.inner.get(k))) {
+                    insides.add(new Inside(chain.inner.get(k), chain, k));
+                }
+            }
+        }
+        aliases.removeIf(a -> !wanted.contains(a.node()));
+    }
+}
