@@ -43,7 +43,7 @@ public final class Asking {
         Dimension dimension = meter ? Dimension.RESISTANCE : dimension(p, reading);
         Unit unit = Display.METRIC.unit(dimension);
         Answering answering;
-        if (!meter && reading.isChoice()) {
+        if (!meter && reading.isChoice() && p.answer().isNumber()) {
             answering = new Answering.Choice(reading.options(), p.answer().mistaken());
         } else if (!p.answer().isNumber()) {
             answering = new Answering.Choice(

@@ -1,16 +1,13 @@
 package wetside.casework;
 
 import java.util.List;
-import java.util.Optional;
 import wetside.kind.Fault;
 import wetside.kind.Kinds;
 import wetside.machine.Component;
 import wetside.machine.Installation;
 import wetside.machine.Machine;
 import wetside.procedure.Procedures;
-import wetside.run.Action;
 import wetside.run.NoSuchThing;
-import wetside.run.Scenario;
 
 /**
  * A machine of one revision where it stands.
@@ -19,10 +16,20 @@ import wetside.run.Scenario;
  * @param installation what is known of the place
  */
 public record Installed(Machine machine, Installation installation) {
-    private static final String SELECTOR = "source selector";
-
     public static Installed of(Machine revision, Installation installation) {
-        return new Installed(installation.around(revision), installation);
+        Installation.Feed feed = installation.fedFrom().orElse(Installation.Feed.TANK);
+        Machine fed = installation.around(revision);
+        for (String role : List.of("source selector", "mains cock")) {
+            fed = standing(fed, role, feed == Installation.Feed.MAINS ? 1 : 0);
+        }
+        return new Installed(fed, installation);
+    }
+
+    /** A cock or selector as the feed wants it; how it was left wrongly is a fault of its own. */
+    private static Machine standing(Machine machine, String role, double position) {
+        return machine.inRole(role)
+                .flatMap(c -> c.kind().parameter("position at start").map(p -> machine.with(c.with(p, position))))
+                .orElse(machine);
     }
 
     /** Whether it draws from the mains; a tank is assumed when nobody has said. */
@@ -30,17 +37,8 @@ public record Installed(Machine machine, Installation installation) {
         return installation.fedFrom().orElse(Installation.Feed.TANK);
     }
 
-    /** What stands done before anything else: the source selector as it is fed. */
-    public List<Scenario> first() {
-        if (machine.inRole(SELECTOR).isEmpty()) {
-            return List.of();
-        }
-        Action set = new Action.Move(SELECTOR + ".pointer", feed().word());
-        return List.of(new Scenario("as installed", Optional.empty(), "as installed", List.of(set)));
-    }
-
     public Casework casework(Procedures procedures) {
-        return Casework.of(machine, procedures, first());
+        return Casework.of(machine, procedures, List.of());
     }
 
     /**

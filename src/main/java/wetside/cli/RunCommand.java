@@ -86,7 +86,6 @@ final class RunCommand implements Callable<Integer> {
         Trace trace = new Trace(new ArrayList<>(run.plant().readings().values()), 1);
         List<Scenario> todo = Scenarios.chain(scenario, Procedures.bundled());
         run.watch(trace);
-        installed.first().forEach(run::go);
         todo.forEach(run::go);
         trace.end(run.time(), run.plant());
         output(run, trace, readings);

@@ -52,6 +52,8 @@ public final class MainsCock implements Kind {
         int position = b.handle(c, "position", List.of("shut", "open"), (int) Math.round(c.get(START)));
         double bore = c.get(BORE) * Math.sqrt(Math.max(1e-4, c.get(OPENS)));
         FluidPlan.Passage way = Blueprint.jet(bore, Terms.SHARP, Terms.Liquid.COLD);
+        double frees = c.get(OPENS);
+        b.choice(c, "position", List.of("shut", "half shut", "open"), x -> x[position] < 0.5 ? 0 : frees < 0.7 ? 1 : 2);
         int in = b.node(c, "in");
         b.fluid().branch(c.id(), in, b.node(c, "out"), way, position);
         Leaks.seen(c, in, c.get(LEAK), b);

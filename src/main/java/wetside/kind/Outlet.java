@@ -18,6 +18,9 @@ public final class Outlet implements Kind {
     static final Parameter BORE = Parameter.usual(
             "bore", Dimension.LENGTH, 5e-3, 0.05e-3, 25e-3, Spread.relative(0.1), "of its holes together");
 
+    /** Air flowing in that can be heard at the tip [kg/s]. */
+    private static final double HEARD = 3e-6;
+
     private static final Declaration DECLARATION =
             new Declaration("outlet", List.of(Port.fluid("in", "what it lets out")), List.of(BORE));
 
@@ -37,7 +40,10 @@ public final class Outlet implements Kind {
     public void build(Component c, Blueprint b) {
         int end = b.innerNode();
         FluidPlan.Passage holes = Blueprint.jet(c.get(BORE), Terms.SHARP, Terms.Liquid.HOT);
-        b.fluid().branch(c.id(), b.node(c, "in"), end, holes, FluidPlan.ALWAYS);
+        int flow = b.fluid()
+                .branch(c.id(), b.node(c, "in"), end, holes, FluidPlan.ALWAYS)
+                .flow();
+        b.choice(c, "suction", List.of("none", "air hisses in"), x -> x[flow] < -HEARD ? 1 : 0);
         Outflow.readings(c, b.fluid().outlet(c.id(), end), b);
     }
 }

@@ -9,6 +9,7 @@ import wetside.machine.Component;
 import wetside.machine.Declaration;
 import wetside.machine.Parameter;
 import wetside.machine.Port;
+import wetside.units.Dimension;
 
 /** Plug, flexible cord and its inlet: three conductors that part together when the plug is pulled. */
 public final class PowerCord implements Kind {
@@ -46,13 +47,20 @@ public final class PowerCord implements Kind {
     @Override
     public void build(Component c, Blueprint b) {
         int plug = b.handle(c, "plug", List.of("out", "in"), 1);
-        conductor(c, b, plug, "line", c.get(LINE));
+        int line = conductor(c, b, plug, "line", c.get(LINE));
         conductor(c, b, plug, "neutral", c.get(NEUTRAL));
-        conductor(c, b, plug, "earth", c.get(EARTH));
+        int earth = conductor(c, b, plug, "earth", c.get(EARTH));
+        CurrentPlan current = b.current();
+        int volts = current.voltage(c.id() + " plug", b.terminal(c, "plug neutral"), b.terminal(c, "plug line"));
+        int amps = current.amps(line);
+        int leaking = current.amps(earth);
+        b.reading(c, "voltage at the plug", Dimension.VOLTAGE, 1, x -> x[volts]);
+        b.reading(c, "power drawn", Dimension.POWER, 5, x -> x[volts] * x[amps]);
+        b.reading(c, "earth current", Dimension.CURRENT, 5e-5, x -> Math.abs(x[leaking]));
     }
 
-    private static void conductor(Component c, Blueprint b, int plug, String name, double ohms) {
-        b.current()
+    private static int conductor(Component c, Blueprint b, int plug, String name, double ohms) {
+        return b.current()
                 .add(new CurrentPlan.Contact(
                         c.id() + " " + name,
                         b.terminal(c, "plug " + name),

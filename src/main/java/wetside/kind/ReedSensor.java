@@ -55,13 +55,14 @@ public final class ReedSensor implements Kind {
         b.current()
                 .add(new CurrentPlan.Contact(
                         c.id(), b.terminal(c, "1"), b.terminal(c, "2"), closed, c.get(CONTACT), Ohms.OPEN));
-        b.control(new Attraction(b.motion(c, "magnet"), closed, c.get(CLOSES)));
+        int spare = b.handle(c, "spare magnet", List.of("away", "held to it"), 0);
+        b.control(new Attraction(b.motion(c, "magnet"), spare, closed, c.get(CLOSES)));
     }
 
-    private record Attraction(int magnet, int closed, double closes) implements Control {
+    private record Attraction(int magnet, int spare, int closed, double closes) implements Control {
         @Override
         public void act(double[] x, double dt) {
-            x[closed] = x[magnet] >= closes ? 1 : 0;
+            x[closed] = Math.max(x[magnet], x[spare]) >= closes ? 1 : 0;
         }
     }
 }

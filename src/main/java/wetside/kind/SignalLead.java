@@ -33,6 +33,9 @@ public final class SignalLead implements Kind {
 
     @Override
     public void build(Component c, Blueprint b) {
-        b.current().add(new CurrentPlan.Resistor(c.id(), b.terminal(c, "1"), b.terminal(c, "2"), c.get(OHMS)));
+        int on = b.handle(c, "connector", List.of("pulled off", "on"), 1);
+        b.current()
+                .add(new CurrentPlan.Contact(
+                        c.id(), b.terminal(c, "1"), b.terminal(c, "2"), on, c.get(OHMS), Ohms.OPEN));
     }
 }

@@ -73,6 +73,7 @@ public final class SourceSelector implements Kind {
             x[mainsWay] = mains ? 1 - between : between;
             x[motion] = mains ? 1 : 0;
         });
+        b.choice(c, "pointer", List.of("tank", "between", "mains"), x -> between > 0 ? 1 : 2 * x[pointer]);
         FluidPlan.Passage way = Blueprint.jet(c.get(BORE), Terms.SHARP, Terms.Liquid.COLD);
         int out = b.node(c, "out");
         b.fluid().branch(c.id() + " tank way", b.node(c, "tank"), out, way, tankWay);

@@ -97,6 +97,10 @@ public final class WaterTank implements Kind {
         double magnet = c.get(MAGNET);
         boolean up = c.get(STICKS_UP) > 0.5;
         boolean down = c.get(STICKS_DOWN) > 0.5;
-        b.control((x, dt) -> x[field] = up || !down && x[stock] > c.get(WARNING) ? magnet : 0);
+        int hand = b.handle(c, "float", List.of("left alone", "lifted", "pressed down"), 0);
+        b.control((x, dt) -> {
+            boolean floats = up || !down && x[stock] > c.get(WARNING);
+            x[field] = (x[hand] == 0 ? floats : x[hand] == 1) ? magnet : 0;
+        });
     }
 }

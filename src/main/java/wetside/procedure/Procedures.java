@@ -26,7 +26,7 @@ public final class Procedures {
 
     /** Adds one file's routines and procedures. */
     void add(Node root) {
-        root.header("procedures", 1);
+        root.header("wetside procedures", 1);
         root.only("wetside procedures", "routines", "procedures");
         if (root.has("routines")) {
             root.entries("routines").forEach((name, node) -> routines.put(name, Scenario.read(name, node)));

@@ -17,10 +17,6 @@ final class Taker implements Run.Watcher {
         this.reading = reading;
     }
 
-    boolean isChoice() {
-        return reading.isChoice();
-    }
-
     @Override
     public void see(double time, Plant plant) {
         if (n == times.length) {

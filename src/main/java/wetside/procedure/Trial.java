@@ -124,7 +124,7 @@ public final class Trial {
         double raw = taker == null
                 ? Math.min(OPEN, Terminals.ohms(p.reading().ohmsBetween(), run))
                 : taker.take(p.reading(), run);
-        if (taker != null && taker.isChoice() || p.answer().isNumber()) {
+        if (p.answer().isNumber()) {
             return raw;
         }
         return p.answer().word(raw);
