@@ -61,6 +61,7 @@ final class Regulators {
 
     /** Asks the circuit which sensor each regulator hears and what its output drives. Called when a contact changed. */
     void listen(double[] x, double[] t, Circuit circuit) {
+        long held = circuit.held();
         for (int j = 0; j < regulators.size(); j++) {
             drives(x, circuit, j);
         }
@@ -71,6 +72,7 @@ final class Regulators {
             hears(x, t, circuit, i);
         }
         feel(x, t);
+        circuit.hold(held);
         circuit.solve(x);
         believe(x);
     }
