@@ -139,9 +139,9 @@ public final class Stepper {
         double cap = MOST;
         double flow = plant.carried().busiest;
         if (flow > BUSY) {
-            cap = 0.5;
+            cap = 1;
         } else if (flow > TRICKLE) {
-            cap = 5;
+            cap = 10;
         }
         double turnover = plant.carried().gasTurnover;
         return turnover > 0 ? Math.min(cap, Math.max(0.05, 0.3 / turnover)) : cap;
