@@ -22,7 +22,13 @@ public final class OverPressureValve implements Kind {
     static final Parameter SET = Parameter.setting(
             "set pressure", Dimension.PRESSURE, 11.5e5, 2e5, 25e5, Spread.absolute(0.5e5), "where it begins to open");
     static final Parameter BAND = Parameter.usual(
-            "band", Dimension.PRESSURE, 0.6e5, 0.05e5, 5e5, Spread.relative(0.3), "further rise until it is fully open");
+            "band",
+            Dimension.PRESSURE,
+            0.6e5,
+            0.05e5,
+            5e5,
+            Spread.relative(0.3),
+            "further rise until it is fully open");
     static final Parameter BORE =
             Parameter.usual("bore", Dimension.LENGTH, 3e-3, 0.2e-3, 15e-3, Spread.relative(0.1), "of the open seat");
     static final Parameter SPRING = Parameter.condition(
