@@ -103,8 +103,8 @@ class HeatingCircuitTest {
     @Test
     void aTiredLimitTripsBelowItsRating() {
         Trial t = heating(circuit().broken("limit-line", "trips too early", 0.5));
-        assertThat(t.heat(360).heating()).isCloseTo(POWER, within(0.1));
-        assertThat(t.heat(370).heating()).isLessThan(0.5);
+        assertThat(t.heat(350).heating()).isCloseTo(POWER, within(0.1));
+        assertThat(t.heat(356).heating()).isLessThan(0.5);
     }
 
     @Test
