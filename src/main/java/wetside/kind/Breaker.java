@@ -49,8 +49,7 @@ public final class Breaker implements Kind {
 
     private static final List<Fault> FAULTS = List.of(
             Fault.wrongInstallation("off or tripped", 3.0, set(STARTS, 0)),
-            Fault.of("trips below its rating", 0.3, times(RATING, 0.5, 0.15)),
-            Fault.of("residual trip too sharp", 0.1, set(RESIDUAL, 0.006, 0.001)));
+            Fault.of("trips below its rating", 0.3, times(RATING, 0.5, 0.15)));
 
     @Override
     public Declaration declaration() {

@@ -17,7 +17,8 @@ final class Browning {
         int power = b.current().power(element);
         int brown = b.slots().state(c.id() + ".brown", 0);
         Control scorching = (x, dt) -> {
-            if (x[power] > SCORCHES) {
+            // the first moment of a motor's inrush heats nothing
+            if (dt > 0 && x[power] > SCORCHES) {
                 x[brown] = 1;
             }
         };

@@ -22,7 +22,7 @@ public final class Coupling implements Kind {
             List.of(SLIP));
 
     private static final List<Fault> FAULTS =
-            List.of(Fault.of("slips", 0.8, set(SLIP, 0.3, 0.95)), Fault.of("broken", 0.3, set(SLIP, 1)));
+            List.of(Fault.of("slips", 0.8, set(SLIP, 0.6, 0.99)), Fault.of("broken", 0.3, set(SLIP, 1)));
 
     @Override
     public Declaration declaration() {

@@ -64,7 +64,7 @@ public final class HeatingElement implements Kind {
             Fault.of("one leg open", 1.0, set(OPEN_LEGS, 1)),
             Fault.of("open", 1.0, set(OPEN_LEGS, 6)),
             Fault.of("leaks to earth", 0.8, log(COLD_LEAK, 100e3, 500), log(HOT_LEAK, 50e3, 300)),
-            Fault.of("leaks to earth when hot", 0.8, log(COLD_LEAK, 20e6, 1e6), log(HOT_LEAK, 30e3, 1e3)),
+            Fault.of("leaks to earth when hot", 0.8, log(COLD_LEAK, 20e6, 1e6), log(HOT_LEAK, 15e3, 500)),
             Fault.of("shorted to the sheath", 0.3, set(COLD_LEAK, 1), set(HOT_LEAK, 1)),
             Fault.of("caked with scale", 1.5, set(SCALE, 0.5e-3, 4e-3)));
 

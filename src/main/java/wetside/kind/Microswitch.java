@@ -38,7 +38,7 @@ public final class Microswitch implements Kind {
             Fault.of("never closes", 0.8, set(CLOSES, 9)),
             Fault.of("stuck closed", 0.6, set(CLOSES, -9)),
             Fault.of("contact burnt", 0.6, log(CONTACT, 20e3, Ohms.OPEN)),
-            Fault.wrongSetting("arm bent, closes late", 0.6, set(CLOSES, 0.8, 1.2)));
+            Fault.wrongSetting("arm bent away", 0.8, set(CLOSES, 1.02, 1.6)));
 
     @Override
     public Declaration declaration() {

@@ -57,6 +57,8 @@ public final class Motor implements Kind {
     static final Parameter BREAK = Ohms.closed("break", 0.01, "resistance in series with the winding");
     static final Parameter LEAK = Ohms.open("insulation", Ohms.INSULATION, "from the winding to the frame");
 
+    private static final List<String> SOUNDS = List.of("silent", "runs", "labours", "hums");
+
     private static final Declaration DECLARATION = new Declaration(
             "motor",
             List.of(
@@ -101,10 +103,13 @@ public final class Motor implements Kind {
         b.control(turning);
         int amps = current.amps(winding);
         double heard = 0.3 * c.get(RUNNING);
-        b.choice(
-                c,
-                "sound",
-                List.of("silent", "runs", "hums"),
-                x -> Math.abs(x[amps]) < heard ? 0 : x[share] > 0.4 ? 1 : 2);
+        b.choice(c, "sound", SOUNDS, x -> Math.abs(x[amps]) < heard ? 0 : sound(x[share]));
+    }
+
+    private static int sound(double share) {
+        if (share < 0.4) {
+            return 3;
+        }
+        return share < 0.93 ? 2 : 1;
     }
 }

@@ -22,9 +22,15 @@ public final class OverPressureValve implements Kind {
     static final Parameter SET = Parameter.setting(
             "set pressure", Dimension.PRESSURE, 11.5e5, 2e5, 25e5, Spread.absolute(0.5e5), "where it begins to open");
     static final Parameter BAND = Parameter.usual(
-            "band", Dimension.PRESSURE, 1e5, 0.05e5, 5e5, Spread.relative(0.3), "further rise until it is fully open");
+            "band",
+            Dimension.PRESSURE,
+            0.6e5,
+            0.05e5,
+            5e5,
+            Spread.relative(0.3),
+            "further rise until it is fully open");
     static final Parameter BORE =
-            Parameter.usual("bore", Dimension.LENGTH, 2.5e-3, 0.2e-3, 15e-3, Spread.relative(0.1), "of the open seat");
+            Parameter.usual("bore", Dimension.LENGTH, 3e-3, 0.2e-3, 15e-3, Spread.relative(0.1), "of the open seat");
     static final Parameter SPRING = Parameter.condition(
             "spring", Dimension.RATIO, 1, 0.1, 5, Spread.EXACT, "force left, as a share of what it was set to");
     static final Parameter LEAK = Leaks.seat("leak");

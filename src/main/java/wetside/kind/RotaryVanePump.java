@@ -81,7 +81,7 @@ public final class RotaryVanePump implements Kind {
             List.of(PER_REV, SET, BAND, INLET_SHARE, WEAR, REST_SLIP, DELIVERS, SPRING, BYPASS_LEAK, LEAK));
 
     private static final List<Fault> FAULTS = List.of(
-            Fault.of("worn vanes", 2.0, log(WEAR, 3, 9)),
+            Fault.of("worn vanes", 2.0, log(WEAR, 4, 12)),
             Fault.of("scored by running dry", 1.0, log(WEAR, 6, 30), set(DELIVERS, 0.95, 0.6)),
             Fault.of("seized", 0.4, set(DELIVERS, 0)),
             wrongSetting("bypass set low", 3.0, times(SET, 0.88, 0.5)),

@@ -40,7 +40,7 @@ public final class SafetyValve implements Kind {
     static final Parameter LEAK = Leaks.seat("leak");
 
     /** What passes while it only simmers, as an orifice [m]. */
-    private static final double SIMMER_BORE = 0.3e-3;
+    private static final double SIMMER_BORE = 0.6e-3;
 
     private static final Declaration DECLARATION = new Declaration(
             "safety valve",
@@ -49,7 +49,7 @@ public final class SafetyValve implements Kind {
             Trait.RELIEF);
 
     private static final List<Fault> FAULTS = List.of(
-            Fault.of("spring tired", 0.7, set(SPRING, 0.9, 0.55)),
+            Fault.of("spring tired", 0.7, set(SPRING, 0.85, 0.45)),
             Fault.of("weeps after a lift", 1.5, log(LEAK, 0.08e-3, 0.6e-3)),
             Fault.of("stuck shut", 0.1, set(SPRING, 2.5, 5)),
             wrongInstallation("lower rating fitted", 0.5, times(SET, 0.9, 0.7)));

@@ -19,7 +19,7 @@ public final class SignalLead implements Kind {
             "signal lead", List.of(Port.current("1", "one end"), Port.current("2", "other end")), List.of(OHMS));
 
     private static final List<Fault> FAULTS = List.of(
-            Fault.of("off", 0.7, set(OHMS, Ohms.OPEN)), Fault.of("connector corroded", 0.6, log(OHMS, 50, 30e3)));
+            Fault.of("off", 0.7, set(OHMS, Ohms.OPEN)), Fault.of("connector corroded", 0.6, log(OHMS, 100, 200e3)));
 
     @Override
     public Declaration declaration() {

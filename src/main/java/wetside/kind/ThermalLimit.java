@@ -57,7 +57,7 @@ public final class ThermalLimit implements Kind {
 
     private static final List<Fault> FAULTS = List.of(
             Fault.of("tripped", 4.0, set(STARTS, 0)),
-            Fault.of("trips too early", 0.8, plus(TRIPS, -20, -60)),
+            Fault.of("trips too early", 0.8, plus(TRIPS, -34, -65)),
             Fault.of("contact burnt open", 0.5, log(CONTACT, 1e5, Ohms.OPEN)),
             Fault.of("contact charred", 0.4, log(CONTACT, 1, 30)),
             Fault.of("welded", 0.1, set(GAP, 0.01)),

@@ -76,6 +76,7 @@ public final class WaterTank implements Kind {
         refill(c, b, stock, new double[] {capacity, low, 0}, first);
         floating(c, b, stock);
         b.reading(c, "level", Dimension.MASS, 0.1, x -> x[stock]);
+        b.choice(c, "overflow", List.of("no", "yes"), x -> x[stock] > 1.02 * capacity ? 1 : 0);
         b.reading(c, "conductivity", Dimension.CONDUCTIVITY, 0.05 * c.get(CONDUCTIVITY), x -> x[conductivity]);
     }
 

@@ -79,17 +79,18 @@ public final class Plant {
     private void start() {
         double ambient = x[blueprint.ambient()];
         Arrays.fill(temperatures, ambient);
-        double supply = blueprint.fluid().openings().stream()
-                .mapToDouble(o -> x[o.conductivity()])
-                .max()
-                .orElse(0.03);
+        fill(ambient, 0);
+        fill(ambient, Supply.conductivity(blueprint.fluid(), slots, x));
+        circuitChanged();
+        balance.open(storedMass(), storedAir(), storedEnergy());
+    }
+
+    private void fill(double ambient, double conductivity) {
         for (VesselState v : vessels) {
-            v.fill(ambient, x[blueprint.atmosphere()], supply);
+            v.fill(ambient, x[blueprint.atmosphere()], conductivity);
         }
         show();
         settle();
-        circuitChanged();
-        balance.open(storedMass(), storedAir(), storedEnergy());
     }
 
     /** Takes one step of {@code dt}, whatever its error; returns false when water and steam found no solution. */

@@ -71,8 +71,9 @@ class MotorTest {
 
     @Test
     void stiffBearingsSlowIt() {
-        assertThat(on(bench().broken("motor", "bearings stiff", 0.5)).run(10).get("motor.shaft.motion"))
-                .isBetween(0.5 * FULL, 0.9 * FULL);
+        Trial t = on(bench().broken("motor", "bearings stiff", 0.5)).run(10);
+        assertThat(t.get("motor.shaft.motion")).isBetween(0.5 * FULL, 0.9 * FULL);
+        assertThat(t.word("motor.sound")).isEqualTo("labours");
     }
 
     @Test

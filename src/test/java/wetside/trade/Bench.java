@@ -26,6 +26,14 @@ final class Bench {
         return new Bench(changed(TWIN, changes));
     }
 
+    /** As built before the change of the safety valve. */
+    @SafeVarargs
+    static Bench olderOnTank(UnaryOperator<Machine>... changes) {
+        Machine older =
+                MachineFile.bundled("twin-boiler-lever", Kinds.declarations()).machine("A");
+        return new Bench(changed(older, changes));
+    }
+
     /** Plumbed in, switched off, cold. */
     @SafeVarargs
     static Bench onMains(UnaryOperator<Machine>... changes) {
@@ -113,6 +121,15 @@ final class Bench {
         double before = read(reading);
         after(seconds);
         return read(reading) - before;
+    }
+
+    /** Time until a reading is above something, no longer than {@code atMost} [s]. */
+    double until(String reading, double above, double atMost) {
+        double start = run.time();
+        while (read(reading) < above && run.time() - start < atMost) {
+            after(2);
+        }
+        return run.time() - start;
     }
 
     Run run() {

@@ -10,6 +10,22 @@ package wetside.diagnosis.inference;
  * larger; the rest are products of further floors and too small to matter.
  */
 final class Centre {
+    private static final double NEGLIGIBLE = -12;
+    private static final double MOST = 600;
+
+    /** The inverse of a covariance, with the logarithms of its diagonal and of the covariance's determinant. */
+    record Precision(double[] matrix, double[] logDiagonal, double logDeterminant) {
+        static Precision of(double[] covariance, int n) {
+            Cholesky factor = new Cholesky(covariance, n);
+            double[] matrix = factor.inverse();
+            double[] logs = new double[n];
+            for (int i = 0; i < n; i++) {
+                logs[i] = Math.log(matrix[i * n + i]);
+            }
+            return new Precision(matrix, logs, factor.logDeterminant());
+        }
+    }
+
     final double logDensity;
     /** Precision times residual; zero for readings dropped. */
     final double[] pull;
@@ -17,6 +33,7 @@ final class Centre {
     final boolean[] dropped;
 
     private final int n;
+    private final double[] logPrecision;
     private double[] precision;
     private boolean own;
 
@@ -24,23 +41,23 @@ final class Centre {
      * Weighs residuals.
      *
      * @param precision inverse of the covariance, shared, never changed
-     * @param logDeterminant of the covariance
      * @param residual readings minus centre
      * @param logFloor of each reading
      */
-    Centre(double[] precision, double logDeterminant, double[] residual, double[] logFloor) {
+    Centre(Precision precision, double[] residual, double[] logFloor) {
         n = residual.length;
-        this.precision = precision;
+        this.precision = precision.matrix();
+        logPrecision = precision.logDiagonal();
         pull = new double[n];
         dropped = new boolean[n];
         double square = 0;
         for (int i = 0; i < n; i++) {
             for (int j = 0; j < n; j++) {
-                pull[i] += precision[i * n + j] * residual[j];
+                pull[i] += this.precision[i * n + j] * residual[j];
             }
             square += pull[i] * residual[i];
         }
-        logDensity = dropWorst(logFloor, -n * Normal.LOG_ROOT_TWO_PI - 0.5 * (logDeterminant + square));
+        logDensity = dropWorst(logFloor, -n * Normal.LOG_ROOT_TWO_PI - 0.5 * (precision.logDeterminant() + square));
     }
 
     private double dropWorst(double[] logFloor, double logNormal) {
@@ -49,15 +66,17 @@ final class Centre {
         for (int left = n; left > 0; left--) {
             int worst = -1;
             double most = Double.NEGATIVE_INFINITY;
+            double singles = 0;
             for (int i = 0; i < n; i++) {
                 if (!dropped[i]) {
                     double gain = logFloor[i] - logGivenOthers(i);
-                    if (gain > -12) {
-                        sum = Shares.logAdd(sum, current + gain);
-                    }
+                    singles += gain > NEGLIGIBLE ? Math.exp(Math.min(gain, MOST)) : 0;
                     worst = gain > most ? i : worst;
                     most = Math.max(most, gain);
                 }
+            }
+            if (singles > 0) {
+                sum = Shares.logAdd(sum, current + (most > MOST ? most : Math.log(singles)));
             }
             if (!(most > 0)) {
                 break;
@@ -71,7 +90,8 @@ final class Centre {
     /** Log density of a reading given the others believed: variance 1/P_ii, residual (P r)_i / P_ii. */
     private double logGivenOthers(int i) {
         double p = precision[i * n + i];
-        return Normal.logDensity(pull[i] / p, 1 / p);
+        double logP = own ? Math.log(p) : logPrecision[i];
+        return 0.5 * (logP - pull[i] * pull[i] / p) - Normal.LOG_ROOT_TWO_PI;
     }
 
     /** How many standard deviations a reading lies from what the others believed make of it. */

@@ -17,22 +17,12 @@ final class Fit {
     private double[] believed;
 
     Fit(Readings readings, float[] rows, int stride, Assumptions assumptions) {
-        this(
-                readings,
-                rows,
-                stride,
-                assumptions,
-                new Heaps(readings, rows, stride, assumptions.separation()).split(),
-                null);
-    }
-
-    /** With the draws counted unequally, as a bootstrap wants; {@code counts} null counts each once. */
-    Fit(Readings readings, float[] rows, int stride, Assumptions assumptions, List<int[]> heaps, double[] counts) {
+        List<int[]> heaps = new Heaps(readings, rows, stride, assumptions.separation()).split();
         this.readings = readings;
         this.rows = rows;
         this.stride = stride;
         int draws = rows.length / stride;
-        drawWeight = weights(readings, rows, stride, assumptions, counts);
+        drawWeight = weights(readings, rows, stride, assumptions);
         humps = new Hump[heaps.size()];
         double[] logs = new double[humps.length];
         for (int h = 0; h < humps.length; h++) {
@@ -43,17 +33,25 @@ final class Fit {
         share = Double.isFinite(logLikelihood) && draws > 0 ? Shares.of(logs) : logs;
     }
 
-    private static double[] weights(
-            Readings readings, float[] rows, int stride, Assumptions assumptions, double[] counts) {
+    private static double[] weights(Readings readings, float[] rows, int stride, Assumptions assumptions) {
         double[] weights = new double[rows.length / stride];
         Reporter reporter = new Reporter(assumptions.sameMind());
         for (int k = 0; k < weights.length; k++) {
-            weights[k] = counts == null ? 1 : counts[k];
+            weights[k] = 1;
             for (List<Report> group : readings.reports) {
                 weights[k] *= reporter.likelihood(group, rows, k * stride);
             }
         }
         return weights;
+    }
+
+    /** The log likelihood when each draw counts as often as given. */
+    double logRecounted(double[] counts) {
+        double[] logs = new double[humps.length];
+        for (int h = 0; h < logs.length; h++) {
+            logs[h] = humps[h].logRecounted(counts) - Math.log(draws()) + missing(humps[h]);
+        }
+        return Shares.logSum(logs);
     }
 
     /** A reading the cause has no value for tells nothing about it: broad density. */

@@ -63,6 +63,15 @@ final class Hump {
         share = Shares.of(logs);
     }
 
+    /** Log of the mean density when each draw counts as often as given; the smoothing stays. */
+    double logRecounted(double[] counts) {
+        double sum = 0;
+        for (int m = 0; m < members.length; m++) {
+            sum += counts[members[m]] * share[m];
+        }
+        return logWeight + logDensity + Math.log(sum);
+    }
+
     private static int[] present(Readings readings, float[] rows, int stride, int draw) {
         int[] dims = new int[readings.size()];
         int n = 0;
@@ -142,8 +151,7 @@ final class Hump {
             logFloor[i] = readings.logFloor[dims[i]];
             value[i] = readings.value[dims[i]];
         }
-        Cholesky factor = new Cholesky(total, n);
-        double[] precision = factor.inverse();
+        Centre.Precision precision = Centre.Precision.of(total, n);
         Centre[] centres = new Centre[members.length];
         double spread = spread();
         for (int m = 0; m < members.length; m++) {
@@ -151,9 +159,7 @@ final class Hump {
             for (int i = 0; i < n; i++) {
                 residual[i] = value[i] - mean[i] - spread * deviation[m * n + i];
             }
-            centres[m] = m > 0 && spread == 0
-                    ? centres[0]
-                    : new Centre(precision, factor.logDeterminant(), residual, logFloor);
+            centres[m] = m > 0 && spread == 0 ? centres[0] : new Centre(precision, residual, logFloor);
         }
         return centres;
     }

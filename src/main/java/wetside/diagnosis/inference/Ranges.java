@@ -1,7 +1,6 @@
 package wetside.diagnosis.inference;
 
 import java.util.Arrays;
-import java.util.List;
 import java.util.SplittableRandom;
 
 /** How much the shares would move with other draws: the draws of each cause are resampled, the same way every time. */
@@ -39,20 +38,15 @@ public final class Ranges {
     }
 
     private static double[] resampled(Posterior posterior, int cause) {
-        Inference inference = posterior.inference();
-        float[] rows = posterior.library().signatures().rows(cause);
-        int stride = posterior.library().signatures().questions();
-        List<int[]> heaps =
-                Arrays.stream(posterior.fit(cause).humps).map(h -> h.members).toList();
-        SplittableRandom random = new SplittableRandom(31L * cause + rows.length);
+        Fit fit = posterior.fit(cause);
+        SplittableRandom random = new SplittableRandom(31L * cause + fit.draws());
         double[] change = new double[TIMES];
         for (int t = 0; t < TIMES; t++) {
-            double[] counts = new double[rows.length / stride];
+            double[] counts = new double[fit.draws()];
             for (int k = 0; k < counts.length; k++) {
                 counts[random.nextInt(counts.length)]++;
             }
-            Fit fit = new Fit(posterior.readings(), rows, stride, inference.assumptions(), heaps, counts);
-            change[t] = fit.logLikelihood - posterior.fit(cause).logLikelihood;
+            change[t] = fit.logRecounted(counts) - fit.logLikelihood;
         }
         return change;
     }

@@ -13,6 +13,7 @@ import wetside.diagnosis.inference.Alike;
 import wetside.diagnosis.inference.Foresight;
 import wetside.diagnosis.inference.InPlay;
 import wetside.diagnosis.inference.Posterior;
+import wetside.diagnosis.inference.Shares;
 
 /**
  * Expected cost of repair with one step of look-ahead:
@@ -21,7 +22,8 @@ import wetside.diagnosis.inference.Posterior;
  * E(repair)   = C + (1 - p) V(shares after it was in vain)
  * E(call)     = C_call</pre>
  *
- * where V is the plan of repairs alone ({@link RepairPlan}). Only what this person may do is offered; what has been
+ * where V is what repairs alone would cost, or asking on and then mending what was found ({@link RepairPlan}); without
+ * the second, a question that only pays together with another would never be asked. Only what this person may do is offered; what has been
  * answered, or tried in vain, is not offered again.
  */
 public final class NextStep {
@@ -54,9 +56,17 @@ public final class NextStep {
 
     private Advice advice() {
         List<Step> steps = new ArrayList<>();
-        open.forEach(foresight -> steps.add(ask(foresight)));
+        double[] bits = open.stream().mapToDouble(f -> plan.bits(inPlay, f)).toArray();
+        Supply supply = Supply.of(
+                open.stream()
+                        .mapToDouble(f -> situation.cost(f.question().effort()))
+                        .toArray(),
+                bits);
+        for (int i = 0; i < open.size(); i++) {
+            steps.add(ask(open.get(i), supply.without(bits[i])));
+        }
         for (int r = 0; r < plan.repairs().size(); r++) {
-            steps.add(repair(r));
+            steps.add(repair(r, supply));
         }
         steps.add(callIn());
         steps.sort(Comparator.comparingDouble(Step::expectedCost)
@@ -69,16 +79,14 @@ public final class NextStep {
         return new Advice(List.copyOf(steps), refused(), Alike.of(inPlay, open, closed));
     }
 
-    private Step ask(Foresight foresight) {
+    private Step ask(Foresight foresight, Supply supply) {
         Effort effort = foresight.question().effort();
         double cost = situation.cost(effort);
         long off = plan.mask(effort);
         double after = 0;
         for (int k = 0; k < foresight.outcomes(); k++) {
             if (foresight.chance(k) > 0) {
-                after += foresight.chance(k)
-                        * plan.plan(Outcomes.after(inPlay, foresight, k), off, -1)
-                                .cost();
+                after += foresight.chance(k) * plan.value(Outcomes.after(inPlay, foresight, k), off, -1, supply);
             }
         }
         return step(
@@ -91,7 +99,7 @@ public final class NextStep {
                 foresight.bits(inPlay));
     }
 
-    private Step repair(int r) {
+    private Step repair(int r, Supply supply) {
         Repair repair = plan.repairs().get(r);
         double chance = plan.chances(inPlay.shares())[r];
         double[] left = plan.inVain(inPlay.shares(), r);
@@ -100,22 +108,11 @@ public final class NextStep {
             for (int a = 0; a < left.length; a++) {
                 left[a] /= 1 - chance;
             }
-            rest = (1 - chance) * plan.plan(left, plan.panels(r), r).cost();
+            rest = (1 - chance) * plan.value(left, plan.panels(r), r, supply);
         }
-        double bits = entropy(chance);
-        return step(
-                Step.Sort.REPAIR,
-                repair.id(),
-                repair.words(),
-                repair.effort(),
-                plan.cost(r),
-                plan.cost(r) + rest,
-                bits);
-    }
-
-    /** Whether it worked is all a repair tells. */
-    private static double entropy(double chance) {
-        return wetside.diagnosis.inference.Shares.bits(chance, 1 - chance);
+        double bits = Shares.bits(chance, 1 - chance);
+        double cost = plan.cost(r);
+        return step(Step.Sort.REPAIR, repair.id(), repair.words(), repair.effort(), cost, cost + rest, bits);
     }
 
     private Step callIn() {

@@ -8,7 +8,9 @@ import java.util.Map;
 import java.util.TreeSet;
 import wetside.diagnosis.Effort;
 import wetside.diagnosis.Repair;
+import wetside.diagnosis.inference.Foresight;
 import wetside.diagnosis.inference.InPlay;
+import wetside.diagnosis.inference.Shares;
 
 /**
  * Expected cost of mending by repairs alone: one after the other, the best chance per cost first, until it works or
@@ -32,6 +34,7 @@ final class RepairPlan {
     private final double[] panelCost;
     private final List<String> panelNames;
     private final double callIn;
+    private final double[] reliability;
 
     /** The repairs of the causes in play that this person may do and that were not tried in vain. */
     RepairPlan(InPlay inPlay, Situation situation, List<Effort> others) {
@@ -66,6 +69,7 @@ final class RepairPlan {
         panels = repairs.stream().mapToLong(repair -> mask(repair.effort())).toArray();
         panelSets = Arrays.stream(panels).filter(set -> set != 0).distinct().toArray();
         callIn = situation.rates().callIn();
+        reliability = repairs.stream().mapToDouble(Repair::works).toArray();
     }
 
     private int add(Repair repair) {
@@ -137,13 +141,70 @@ final class RepairPlan {
         double[] step = new double[n];
         boolean[] done = new boolean[repairs.size()];
         long open = off;
+        Behind behind = behind(byWorth, chance, done, open);
+        int at = 0;
         for (int i = 0; i < n; i++) {
-            order[i] = next(byWorth, chance, done, open);
+            while (at < n && (done[byWorth[at]] || (panels[byWorth[at]] & ~open) != 0)) {
+                at++;
+            }
+            boolean inside = at == n || behind.worth > chance[byWorth[at]] / cost[byWorth[at]];
+            order[i] = inside ? behind.first : byWorth[at];
             done[order[i]] = true;
             step[i] = cost[order[i]] + opening(panels[order[i]] & ~open);
-            open |= panels[order[i]];
+            if ((panels[order[i]] & ~open) != 0) {
+                open |= panels[order[i]];
+                behind = behind(byWorth, chance, done, open);
+                at = 0;
+            }
         }
         return stopped(order, step, chance);
+    }
+
+    /**
+     * What is expected to be spent from here: by repairs alone, or by asking on until the cause is known and mending
+     * that, whichever is less.
+     *
+     * <pre>V = min(V_repairs, SUM_r p_r C_r + price of H)</pre>
+     *
+     * H is the entropy over the repairs needed [bit], its price what the questions still open charge for it.
+     */
+    double value(double[] shares, long off, int except, Supply supply) {
+        return Math.min(plan(shares, off, except).cost, identified(shares, off, except, supply));
+    }
+
+    private double identified(double[] shares, long off, int except, Supply supply) {
+        double[] need = need(shares);
+        double sum = need[repairs.size()] * callIn;
+        double bits = 0;
+        for (int r = 0; r < need.length; r++) {
+            bits -= need[r] > 0 ? need[r] * Math.log(need[r]) : 0;
+            if (r < repairs.size()) {
+                double mend = cost[r] + opening(panels[r] & ~off) + (1 - reliability[r]) * callIn;
+                sum += need[r] * (r == except ? callIn : Math.min(callIn, mend));
+            }
+        }
+        return sum + supply.price(Math.max(0, bits / Math.log(2)), sum);
+    }
+
+    /** Probability that each repair is the one needed; last, that none of them is. */
+    private double[] need(double[] shares) {
+        double[] need = new double[repairs.size() + 1];
+        for (int a = 0; a < shares.length; a++) {
+            need[repairOf[a] < 0 ? repairs.size() : repairOf[a]] += shares[a];
+        }
+        return need;
+    }
+
+    /** Expected loss of entropy over the repairs needed [bit]. */
+    double bits(InPlay inPlay, Foresight foresight) {
+        double before = Shares.bits(need(inPlay.shares()));
+        double after = 0;
+        for (int k = 0; k < foresight.outcomes(); k++) {
+            if (foresight.chance(k) > 0) {
+                after += foresight.chance(k) * Shares.bits(need(Outcomes.after(inPlay, foresight, k)));
+            }
+        }
+        return Math.max(0, before - after);
     }
 
     private Plan stopped(int[] order, double[] step, double[] chance) {
@@ -179,17 +240,11 @@ final class RepairPlan {
         return Arrays.copyOf(kept, n);
     }
 
-    /** The next repair: the best of its own, or the first behind the panels that are best worth opening. */
-    private int next(int[] byWorth, double[] chance, boolean[] done, long open) {
-        int best = -1;
-        double most = -1;
-        for (int r : byWorth) {
-            if (!done[r] && (panels[r] & ~open) == 0) {
-                best = r;
-                most = chance[r] / cost[r];
-                break;
-            }
-        }
+    /** What lies behind panels still on: the repair to start with, and chance per cost of the best few there. */
+    private record Behind(int first, double worth) {}
+
+    private Behind behind(int[] byWorth, double[] chance, boolean[] done, long open) {
+        Behind best = new Behind(-1, -1);
         for (long set : panelSets) {
             double sum = 0;
             double spent = opening(set & ~open);
@@ -199,10 +254,7 @@ final class RepairPlan {
                     first = first < 0 ? r : first;
                     sum += chance[r];
                     spent += cost[r];
-                    if (sum / spent > most) {
-                        most = sum / spent;
-                        best = first;
-                    }
+                    best = sum / spent > best.worth ? new Behind(first, sum / spent) : best;
                 }
             }
         }
