@@ -50,7 +50,8 @@ public final class Answers {
             return exact;
         }
         List<Integer> begins = java.util.stream.IntStream.range(0, options.size())
-                .filter(i -> options.get(i).toLowerCase(java.util.Locale.ROOT)
+                .filter(i -> options.get(i)
+                        .toLowerCase(java.util.Locale.ROOT)
                         .startsWith(text.toLowerCase(java.util.Locale.ROOT)))
                 .boxed()
                 .toList();
@@ -106,15 +107,14 @@ public final class Answers {
     /** An observation as people read it. */
     public static String words(Asking asking, Observation o) {
         return switch (o.kind()) {
-            case NUMBER -> asking.si(o.value()) >= Trial.OPEN * 0.99 && asking.dimension() == Dimension.RESISTANCE
-                    ? "open"
-                    : print(asking, o.value());
-            case CHOICE -> ((Answering.Choice) asking.question().answering())
-                    .options()
-                    .get(o.option());
+            case NUMBER ->
+                asking.si(o.value()) >= Trial.OPEN * 0.99 && asking.dimension() == Dimension.RESISTANCE
+                        ? "open"
+                        : print(asking, o.value());
+            case CHOICE ->
+                ((Answering.Choice) asking.question().answering()).options().get(o.option());
             case UNKNOWN -> "don't know";
             case STILL_BAD -> "done, still there";
         };
     }
-
 }

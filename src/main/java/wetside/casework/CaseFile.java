@@ -35,10 +35,17 @@ public record CaseFile(
         Node root = Node.read(file);
         root.header("wetside case", 1);
         root.only(
-                "wetside case", "machine", "revision", "built", "installation", "complaint", "who", "found", "expected",
+                "wetside case",
+                "machine",
+                "revision",
+                "built",
+                "installation",
+                "complaint",
+                "who",
+                "found",
+                "expected",
                 "remarks");
-        Installation place =
-                root.find("installation").map(Installation::read).orElse(Installation.UNKNOWN);
+        Installation place = root.find("installation").map(Installation::read).orElse(Installation.UNKNOWN);
         Who who = root.has("who") ? Candidates.who(root.choice("who", WHO)) : Who.OWNER;
         List<Found> found = new ArrayList<>();
         if (root.has("found")) {
@@ -68,9 +75,10 @@ public record CaseFile(
             if (names.contains(name.get().text())) {
                 return file.machine(name.get().text());
             }
-            name.get().unknown(
-                    "this machine has no revision \"" + name.get().text() + "\"; " + Wording.thereAre(names),
-                    Wording.nearest(name.get().text(), names));
+            name.get()
+                    .unknown(
+                            "this machine has no revision \"" + name.get().text() + "\"; " + Wording.thereAre(names),
+                            Wording.nearest(name.get().text(), names));
             return file.newest();
         }
         Optional<YearMonth> built = root.find("built").flatMap(Node::month);
@@ -78,10 +86,11 @@ public record CaseFile(
             return file.newest();
         }
         return file.byBuildDate(built.get()).orElseGet(() -> {
-            root.need("built").problem(
-                    "no machine of this file was built that early; the first is from "
-                            + file.revisions().get(0).from(),
-                    "");
+            root.need("built")
+                    .problem(
+                            "no machine of this file was built that early; the first is from "
+                                    + file.revisions().get(0).from(),
+                            "");
             return file.newest();
         });
     }

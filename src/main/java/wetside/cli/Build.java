@@ -12,8 +12,11 @@ final class Build {
     static String version() {
         String version = Build.class.getPackage().getImplementationVersion();
         try {
-            Path jar = Path.of(
-                    Build.class.getProtectionDomain().getCodeSource().getLocation().toURI());
+            Path jar = Path.of(Build.class
+                    .getProtectionDomain()
+                    .getCodeSource()
+                    .getLocation()
+                    .toURI());
             if (Files.isRegularFile(jar)) {
                 return version + " " + Files.size(jar) + " " + Files.getLastModifiedTime(jar);
             }

@@ -51,7 +51,8 @@ final class Dialogue {
         console.line(installed.machine().identity().title() + ", revision "
                 + installed.machine().identity().revision() + ", fed from the "
                 + installed.feed().word());
-        console.line("Answer, or type: don't know, undo, why, why not CAUSE, list, ask READING, still bad, fixed, quit.");
+        console.line(
+                "Answer, or type: don't know, undo, why, why not CAUSE, list, ask READING, still bad, fixed, quit.");
         talk();
         signing.stop();
         if (json) {
@@ -151,7 +152,8 @@ final class Dialogue {
             return step.id();
         }
         int colon = said.indexOf(':');
-        Optional<Asking> named = colon > 0 ? casework.asking(said.substring(0, colon).strip()) : Optional.empty();
+        Optional<Asking> named =
+                colon > 0 ? casework.asking(said.substring(0, colon).strip()) : Optional.empty();
         Optional<Asking> asking = named.isPresent() ? named : casework.asking(step.id());
         if (asking.isEmpty()) {
             console.line("There is nothing to answer here; type list for what can be asked.");
@@ -172,7 +174,8 @@ final class Dialogue {
         if (casework.asking(id).isPresent()) {
             return id;
         }
-        List<String> ids = casework.askings().stream().map(a -> a.question().id()).toList();
+        List<String> ids =
+                casework.askings().stream().map(a -> a.question().id()).toList();
         console.line("No reading \"" + id + "\". Maybe " + wetside.machine.Wording.nearest(id, ids) + ".");
         return step.id();
     }
@@ -193,8 +196,13 @@ final class Dialogue {
     /** Why this step, or why not a cause. */
     private void why(String about, Step step) {
         if (about.isEmpty()) {
-            console.line("  " + step.reason() + String.format(
-                    Locale.ROOT, "; %.2f bits in %.0f min, expected cost %.0f", step.bits(), step.minutes(), step.expectedCost()));
+            console.line("  " + step.reason()
+                    + String.format(
+                            Locale.ROOT,
+                            "; %.2f bits in %.0f min, expected cost %.0f",
+                            step.bits(),
+                            step.minutes(),
+                            step.expectedCost()));
             return;
         }
         String cause = about.startsWith("not ") ? about.substring(4) : about;
@@ -207,7 +215,8 @@ final class Dialogue {
             console.line("  " + r.words() + " " + FindingText.percent(r.share()));
             for (Evidence.Weight w : evidence.of(r.position())) {
                 if (w.strength() != Evidence.Strength.NONE) {
-                    console.line("    " + (w.speaksFor() ? "+ " : "− ") + w.observation().about() + "  ("
+                    console.line("    " + (w.speaksFor() ? "+ " : "− ")
+                            + w.observation().about() + "  ("
                             + w.strength().name().toLowerCase(Locale.ROOT) + ")");
                 }
             }

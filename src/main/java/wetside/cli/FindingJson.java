@@ -23,7 +23,11 @@ final class FindingJson {
         m.put("revision", session.casework().machine().identity().revision());
         m.put("complaint", complaint);
         m.put("draws", Signing.drawn(session.library()));
-        m.put("known", session.observations().entered().stream().map(o -> known(session, o)).toList());
+        m.put(
+                "known",
+                session.observations().entered().stream()
+                        .map(o -> known(session, o))
+                        .toList());
         Evidence evidence = session.evidence();
         m.put(
                 "causes",
@@ -38,7 +42,9 @@ final class FindingJson {
         m.put(
                 "not told apart",
                 advice.alike().stream()
-                        .map(a -> a.positions().stream().map(session.posterior()::id).toList())
+                        .map(a -> a.positions().stream()
+                                .map(session.posterior()::id)
+                                .toList())
                         .toList());
         m.put("next", step(advice.best()));
         m.put(

@@ -144,8 +144,10 @@ final class FindingText {
         if (session.observations().size() > 0 && (none || !p.plausible())) {
             console.line("");
             console.line("  None of the causes I know explains all of this well.");
-            p.odd().stream().limit(2).forEach(o -> console.line("  Odd beside the best of them: "
-                    + said(o.observation()) + ". Check that reading again, or think of two faults at once."));
+            p.odd().stream()
+                    .limit(2)
+                    .forEach(o -> console.line("  Odd beside the best of them: " + said(o.observation())
+                            + ". Check that reading again, or think of two faults at once."));
         }
     }
 
@@ -182,7 +184,8 @@ final class FindingText {
             return;
         }
         Words.OfFault words = candidate.words().get();
-        Component part = session.casework().machine().component(candidate.component().orElseThrow());
+        Component part =
+                session.casework().machine().component(candidate.component().orElseThrow());
         console.line("  What it is   " + words.says());
         if (!part.place().part().isEmpty()) {
             console.line("  Part         " + part.place().part() + ", " + part.name() + ", for revision "
@@ -192,11 +195,12 @@ final class FindingText {
             console.line("  Know it      " + part.place().mark());
         }
         if (!part.place().behind().isEmpty()) {
-            console.line("  Behind       " + String.join(", then ", panels(part.place().behind())));
+            console.line("  Behind       "
+                    + String.join(", then ", panels(part.place().behind())));
         }
         Words.Remedy r = words.remedy();
-        console.line("  Do           " + r.does() + "  (" + allowed(r.who()) + ", about "
-                + Math.round(r.minutes()) + " min)");
+        console.line("  Do           " + r.does() + "  (" + allowed(r.who()) + ", about " + Math.round(r.minutes())
+                + " min)");
         if (!r.who().equals("owner")) {
             console.line("  Before       switch off, unplug, shut the cock, let cool, open steam and water tap until");
             console.line("               nothing comes; mind the motor's capacitor and sharp sheet edges");
@@ -260,7 +264,9 @@ final class FindingText {
 
     private void how(Asking asking, Step step) {
         console.line("  " + who(step.effort()) + ", " + effort(step)
-                + (asking.procedure().tool().isEmpty() ? "" : ", " + asking.procedure().tool()));
+                + (asking.procedure().tool().isEmpty()
+                        ? ""
+                        : ", " + asking.procedure().tool()));
         if (session.who() == Who.OWNER) {
             console.line("  Say: “" + asking.procedure().ask() + "”");
         }
@@ -297,7 +303,8 @@ final class FindingText {
             String answer = o.option().isEmpty() ? between(asking, o) : o.option();
             String leaves = o.leaves().isEmpty()
                     ? ""
-                    : "leaves " + o.leaves().get(0).words() + " " + percent(o.leaves().get(0).share());
+                    : "leaves " + o.leaves().get(0).words() + " "
+                            + percent(o.leaves().get(0).share());
             table.row(answer, percent(o.chance()), leaves);
         }
         table.print(console, "     ");

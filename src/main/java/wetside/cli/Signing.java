@@ -37,7 +37,8 @@ final class Signing {
             return stored.get();
         }
         Progress progress = new Progress(console, build, wanted);
-        try (LibraryStore.Hold hold = store.hold(key, () -> note("another Wetside is computing this machine; waiting"))) {
+        try (LibraryStore.Hold hold =
+                store.hold(key, () -> note("another Wetside is computing this machine; waiting"))) {
             Library start = stored().orElse(casework.empty());
             if (drawn(start) >= wanted) {
                 return start;

@@ -94,9 +94,9 @@ final class Workbench {
                 .part("socket", new Socket())
                 .part("cord", new PowerCord())
                 .part("switch", new PowerSwitch())
-                .wire("socket.line", "cord.plug line")
-                .wire("socket.neutral", "cord.plug neutral")
-                .wire("socket.earth", "cord.plug earth")
+                .wire("socket.line", "cord.socket line")
+                .wire("socket.neutral", "cord.socket neutral")
+                .wire("socket.earth", "cord.socket earth")
                 .wire("cord.line", "switch.line in")
                 .wire("cord.neutral", "switch.neutral in");
     }

@@ -49,10 +49,13 @@ class ProcedureFilesTest {
 
     @Test
     void ownersStayOutsideAndAwayFromWhatIsLive() {
-        assertThat(ALL.all()).filteredOn(p -> p.who() == Who.OWNER).hasSizeGreaterThan(30).allSatisfy(p -> {
-            assertThat(p.inside()).as(p.id()).isEmpty();
-            assertThat(p.hazard()).as(p.id()).isIn(Hazard.NONE, Hazard.HOT);
-        });
+        assertThat(ALL.all())
+                .filteredOn(p -> p.who() == Who.OWNER)
+                .hasSizeGreaterThan(30)
+                .allSatisfy(p -> {
+                    assertThat(p.inside()).as(p.id()).isEmpty();
+                    assertThat(p.hazard()).as(p.id()).isIn(Hazard.NONE, Hazard.HOT);
+                });
     }
 
     @Test
@@ -85,8 +88,10 @@ class ProcedureFilesTest {
     void wordsRiseAndAreDistinct() {
         for (Procedure p : ALL.all()) {
             List<Word> words = p.answer().words();
-            assertThat(words).as(p.id()).satisfiesAnyOf(w -> assertThat(w).isEmpty(), w -> assertThat(w)
-                    .hasSizeGreaterThan(1));
+            assertThat(words)
+                    .as(p.id())
+                    .satisfiesAnyOf(
+                            w -> assertThat(w).isEmpty(), w -> assertThat(w).hasSizeGreaterThan(1));
             for (int i = 1; i < words.size(); i++) {
                 assertThat(words.get(i).from())
                         .as(p.id())
