@@ -1,5 +1,6 @@
 package wetside.casework;
 
+import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
 import wetside.diagnosis.Library;
@@ -10,7 +11,6 @@ import wetside.plant.Plant;
 import wetside.procedure.Procedures;
 import wetside.procedure.Trial;
 import wetside.run.Draws;
-import wetside.run.Scenario;
 
 /**
  * One machine as it stands, made ready for fault finding: which causes it can have, which questions it can be asked, and how
@@ -26,10 +26,10 @@ public final class Casework {
     private final Trial trial;
     private final Draws draws;
 
-    private Casework(Machine machine, Procedures procedures, List<Scenario> first) {
+    private Casework(Machine machine, Procedures procedures) {
         this.machine = machine;
         candidates = Candidates.of(machine);
-        trial = new Trial(procedures, machine, first);
+        trial = new Trial(procedures, machine);
         Plant plant = Plant.of(Kinds.blueprint(machine));
         askings = trial.procedures().stream()
                 .map(p -> Asking.of(p, machine, plant))
@@ -37,12 +37,22 @@ public final class Casework {
         draws = new Draws(machine, SEED);
     }
 
-    /**
-     * @param machine installed: its supply, socket and surroundings set
-     * @param first   what is done before everything, e.g. the source selector set to how it is fed
-     */
-    public static Casework of(Machine machine, Procedures procedures, List<Scenario> first) {
-        return new Casework(machine, procedures, first);
+    private Casework(Casework whole, Collection<String> readings) {
+        machine = whole.machine;
+        candidates = whole.candidates;
+        askings = whole.askings;
+        draws = whole.draws;
+        trial = whole.trial.reading(readings);
+    }
+
+    /** The same causes and questions, but only some readings are simulated, and only what leads to them. */
+    public Casework reading(Collection<String> readings) {
+        return new Casework(this, readings);
+    }
+
+    /** @param machine installed: its supply, socket and surroundings set */
+    public static Casework of(Machine machine, Procedures procedures) {
+        return new Casework(machine, procedures);
     }
 
     public Machine machine() {

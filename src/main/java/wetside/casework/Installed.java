@@ -38,7 +38,7 @@ public record Installed(Machine machine, Installation installation) {
     }
 
     public Casework casework(Procedures procedures) {
-        return Casework.of(machine, procedures, List.of());
+        return Casework.of(machine, procedures);
     }
 
     /**

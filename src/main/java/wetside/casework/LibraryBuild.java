@@ -18,6 +18,9 @@ import wetside.run.Draws;
  * block and every block sharpens it. Threads share nothing but the list of what is to be done.
  */
 public final class LibraryBuild {
+    /** Half a block first, for an early answer. */
+    private static final int FIRST = Draws.BLOCK / 2;
+
     private final Casework casework;
     private final AtomicLong done = new AtomicLong();
     private volatile boolean stopped;
@@ -52,11 +55,12 @@ public final class LibraryBuild {
             int have = library.signatures().draws(0);
             done.set((long) have * casework.candidates().size());
             while (have < wanted && !stopped) {
-                library = block(library, have, workers);
+                int more = have < Draws.BLOCK ? FIRST : Draws.BLOCK;
+                library = block(library, have, more, workers);
                 if (stopped) {
                     break;
                 }
-                have += Draws.BLOCK;
+                have += more;
                 ready.accept(library);
             }
         } finally {
@@ -71,9 +75,9 @@ public final class LibraryBuild {
         return thread;
     }
 
-    private Library block(Library library, int first, ExecutorService workers) {
+    private Library block(Library library, int first, int more, ExecutorService workers) {
         List<Machine> drawn = new ArrayList<>();
-        for (int k = first; k < first + Draws.BLOCK; k++) {
+        for (int k = first; k < first + more; k++) {
             drawn.add(casework.draws().machine(k));
         }
         List<Future<float[]>> rows = new ArrayList<>();
@@ -82,11 +86,11 @@ public final class LibraryBuild {
         }
         Signatures signatures = library.signatures();
         for (int c = 0; c < rows.size(); c++) {
-            float[] more = get(rows.get(c));
-            if (more.length == 0) {
+            float[] fresh = get(rows.get(c));
+            if (fresh.length == 0) {
                 return library;
             }
-            signatures = signatures.with(c, more);
+            signatures = signatures.with(c, fresh);
         }
         return library.with(signatures);
     }

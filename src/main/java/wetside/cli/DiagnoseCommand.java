@@ -85,13 +85,15 @@ final class DiagnoseCommand implements Callable<Integer> {
             given.found().get(0).answer().check();
         }
         Signing signing = new Signing(console, casework, draws);
-        boolean[] told = {false};
-        Library library = signing.all(early -> {
-            if (!told[0] && !json && Signing.drawn(early) < draws) {
-                told[0] = true;
-                firstLook(given, casework, early);
-            }
-        });
+        if (!json && !given.found().isEmpty() && !signing.isReady()) {
+            firstLook(
+                    given,
+                    casework,
+                    signing.look(given.found().stream()
+                            .map(CaseFile.Found::procedure)
+                            .toList()));
+        }
+        Library library = signing.all(early -> {});
         Session session = session(given, casework, library);
         if (json) {
             console.line(Json.print(FindingJson.of(session, given.complaint())));

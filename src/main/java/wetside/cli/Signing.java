@@ -1,6 +1,7 @@
 package wetside.cli;
 
 import java.io.IOException;
+import java.util.Collection;
 import java.util.Optional;
 import java.util.function.Consumer;
 import wetside.casework.Casework;
@@ -8,6 +9,7 @@ import wetside.casework.LibraryBuild;
 import wetside.casework.LibraryKey;
 import wetside.casework.LibraryStore;
 import wetside.diagnosis.Library;
+import wetside.run.Draws;
 
 /**
  * The signatures of a machine: from disk when they are there, otherwise computed with a progress bar and kept. Only one
@@ -28,6 +30,16 @@ final class Signing {
         this.wanted = wanted;
         key = LibraryKey.of(casework, Build.version());
         build = new LibraryBuild(casework);
+    }
+
+    /** True when nothing has to be computed. */
+    boolean isReady() {
+        return stored().filter(l -> drawn(l) >= wanted).isPresent();
+    }
+
+    /** A few draws of some readings only, and of what leads to them: enough for a first look within seconds. */
+    Library look(Collection<String> readings) {
+        return new LibraryBuild(casework.reading(readings)).upTo(Draws.BLOCK, casework.empty(), library -> {});
     }
 
     /** Everything wanted; {@code early} is told of each library on the way, the first after a few seconds. */

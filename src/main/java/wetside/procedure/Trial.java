@@ -2,9 +2,10 @@ package wetside.procedure;
 
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.LinkedHashMap;
+import java.util.Collection;
 import java.util.List;
-import java.util.Map;
+import java.util.function.Predicate;
+import java.util.stream.IntStream;
 import wetside.blueprint.Reading;
 import wetside.kind.Kinds;
 import wetside.machine.Machine;
@@ -24,22 +25,27 @@ public final class Trial {
     private final Procedures all;
     private final List<Procedure> procedures;
     private final List<Stage> stages;
-    private final Map<String, Scenario> prepare;
 
     /** A routine, the procedures read in it (positions in {@link #procedures}), and what follows it. */
     private record Stage(Scenario scenario, List<Integer> read, List<Stage> next) {}
 
-    /**
-     * @param first what is done before everything, e.g. setting the source selector to how the machine is fed
-     */
-    public Trial(Procedures all, Machine machine, List<Scenario> first) {
+    public Trial(Procedures all, Machine machine) {
         this.all = all;
-        prepare = new LinkedHashMap<>();
-        first.forEach(s -> prepare.put(s.name(), s));
         Plant plant = Plant.of(Kinds.blueprint(machine));
         Names names = new Names(machine);
         procedures = all.all().stream().filter(p -> fits(p, names, plant)).toList();
-        stages = stages(null);
+        stages = stages("", p -> true);
+    }
+
+    private Trial(Trial whole, Predicate<Procedure> wanted) {
+        all = whole.all;
+        procedures = whole.procedures;
+        stages = stages("", wanted);
+    }
+
+    /** The same procedures in the same order, but only some are read and only what leads to them is run. */
+    public Trial reading(Collection<String> ids) {
+        return new Trial(this, p -> ids.contains(p.id()));
     }
 
     private boolean fits(Procedure p, Names names, Plant plant) {
@@ -58,17 +64,15 @@ public final class Trial {
                 && s.from().map(f -> chainFits(f, names, plant)).orElse(true);
     }
 
-    private List<Stage> stages(String after) {
+    private List<Stage> stages(String after, Predicate<Procedure> wanted) {
         List<Stage> found = new ArrayList<>();
         for (Scenario s : all.routines().values()) {
-            if (s.from().orElse("").equals(after == null ? "" : after)) {
-                List<Stage> next = stages(s.name());
-                List<Integer> read = new ArrayList<>();
-                for (int i = 0; i < procedures.size(); i++) {
-                    if (procedures.get(i).routine().equals(s.name())) {
-                        read.add(i);
-                    }
-                }
+            if (s.from().orElse("").equals(after)) {
+                List<Stage> next = stages(s.name(), wanted);
+                List<Integer> read = IntStream.range(0, procedures.size())
+                        .filter(i -> procedures.get(i).routine().equals(s.name()) && wanted.test(procedures.get(i)))
+                        .boxed()
+                        .toList();
                 if (!read.isEmpty() || !next.isEmpty()) {
                     found.add(new Stage(s, read, next));
                 }
@@ -87,7 +91,6 @@ public final class Trial {
         double[] values = new double[procedures.size()];
         Arrays.fill(values, Double.NaN);
         Run run = new Run(Plant.of(Kinds.blueprint(machine)));
-        prepare.values().forEach(run::go);
         Plant.Snapshot start = run.plant().save();
         for (Stage s : stages) {
             go(s, run, start, values);
