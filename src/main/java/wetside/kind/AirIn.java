@@ -1,13 +1,22 @@
 package wetside.kind;
 
 import wetside.blueprint.Blueprint;
+import wetside.blueprint.FluidPlan;
 import wetside.machine.Component;
+import wetside.physics.Terms;
 
-/** Holes on the suction side: they let air in under suction, and water out under line pressure. */
+/** Gaps at lip seals on the suction side: pressure inside closes them, suction opens them. */
 final class AirIn {
+    /** Suction that lifts a lip [Pa]. */
+    private static final double LIFTS = 200;
+
     private AirIn() {}
 
     static void through(Component c, int node, double bore, Blueprint b) {
-        Leaks.between(c.id() + " air gap", b.floor().node(), node, bore, b);
+        if (bore > 0) {
+            FluidPlan.Passage gap = Blueprint.jet(bore, Terms.SHARP, Terms.Liquid.COLD);
+            FluidPlan.OneWay lip = new FluidPlan.OneWay(LIFTS, LIFTS, gap.a(), gap.b(), 0);
+            b.fluid().branch(c.id() + " air gap", b.floor().node(), node, lip, FluidPlan.ALWAYS);
+        }
     }
 }

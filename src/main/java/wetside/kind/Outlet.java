@@ -1,6 +1,6 @@
 package wetside.kind;
 
-import static wetside.kind.Fault.times;
+import static wetside.kind.Fault.log;
 
 import java.util.List;
 import wetside.blueprint.Blueprint;
@@ -17,14 +17,16 @@ import wetside.units.Dimension;
 public final class Outlet implements Kind {
     static final Parameter BORE = Parameter.usual(
             "bore", Dimension.LENGTH, 5e-3, 0.05e-3, 25e-3, Spread.relative(0.1), "of its holes together");
+    static final Parameter FREE = Parameter.condition(
+            "free", Dimension.RATIO, 1, 0.0005, 1, Spread.EXACT, "share of the holes' area that is clear");
 
     /** Air flowing in that can be heard at the tip [kg/s]. */
     private static final double HEARD = 3e-6;
 
     private static final Declaration DECLARATION =
-            new Declaration("outlet", List.of(Port.fluid("in", "what it lets out")), List.of(BORE));
+            new Declaration("outlet", List.of(Port.fluid("in", "what it lets out")), List.of(BORE, FREE));
 
-    private static final List<Fault> FAULTS = List.of(Fault.of("holes blocked", 1.0, times(BORE, 0.4, 0.05)));
+    private static final List<Fault> FAULTS = List.of(Fault.of("holes blocked", 1.0, log(FREE, 0.15, 0.002)));
 
     @Override
     public Declaration declaration() {
@@ -39,11 +41,13 @@ public final class Outlet implements Kind {
     @Override
     public void build(Component c, Blueprint b) {
         int end = b.innerNode();
-        FluidPlan.Passage holes = Blueprint.jet(c.get(BORE), Terms.SHARP, Terms.Liquid.HOT);
+        FluidPlan.Passage holes = Blueprint.jet(c.get(BORE) * Math.sqrt(c.get(FREE)), Terms.SHARP, Terms.Liquid.HOT);
         int flow = b.fluid()
                 .branch(c.id(), b.node(c, "in"), end, holes, FluidPlan.ALWAYS)
                 .flow();
         b.choice(c, "suction", List.of("none", "air hisses in"), x -> x[flow] < -HEARD ? 1 : 0);
+        int look = c.get(FREE) > 0.3 ? 0 : 1;
+        b.choice(c, "holes", List.of("clear", "caked"), x -> look);
         Outflow.readings(c, b.fluid().outlet(c.id(), end), b);
     }
 }

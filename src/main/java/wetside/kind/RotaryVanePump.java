@@ -83,7 +83,7 @@ public final class RotaryVanePump implements Kind {
     private static final List<Fault> FAULTS = List.of(
             Fault.of("worn vanes", 2.0, log(WEAR, 4, 12)),
             Fault.of("scored by running dry", 1.0, log(WEAR, 6, 30), set(DELIVERS, 0.95, 0.6)),
-            Fault.of("seized", 0.4, set(DELIVERS, 0)),
+            Fault.of("broken inside", 0.4, set(DELIVERS, 0)),
             wrongSetting("bypass set low", 3.0, times(SET, 0.88, 0.5)),
             wrongSetting("bypass set high", 2.0, times(SET, 1.15, 1.5)),
             Fault.of("bypass spring weak", 0.6, set(SPRING, 0.85, 0.3)),

@@ -69,6 +69,7 @@ public final class SafetyValve implements Kind {
         int in = b.node(c, "in");
         int out = b.node(c, "out");
         double opens = c.get(SET) * c.get(SPRING);
+        b.reading(c, "rating", Dimension.PRESSURE, 0.02e5, x -> c.get(SET));
         int shift = lifting(c, in, out, opens, b);
         double band = c.get(BAND) * c.get(SET);
         FluidPlan.Passage seat = Blueprint.jet(c.get(BORE), Terms.SHARP, Terms.Liquid.BOILER);

@@ -26,14 +26,16 @@ public final class Strainer implements Kind {
     static final Parameter AIR = Parameter.condition(
             "air gap", Dimension.LENGTH, 0, 0, 4e-3, Spread.EXACT, "bore of an orifice that would let in as much air");
 
+    static final Parameter LEAK = Leaks.outward("past the seal");
+
     private static final Declaration DECLARATION = new Declaration(
             "strainer",
             List.of(Port.fluid("in", "from the source"), Port.fluid("out", "to the pump")),
-            List.of(BORE, AIR));
+            List.of(BORE, AIR, LEAK));
 
     private static final List<Fault> FAULTS = List.of(
             Fault.of("clogged", 2.5, log(BORE, 1.1e-3, 0.25e-3)),
-            Fault.of("housing draws air", 0.5, log(AIR, 0.1e-3, 0.8e-3)));
+            Fault.of("housing seal worn", 0.5, log(LEAK, 0.06e-3, 0.4e-3), log(AIR, 0.1e-3, 0.8e-3)));
 
     @Override
     public Declaration declaration() {
@@ -51,5 +53,6 @@ public final class Strainer implements Kind {
         int out = b.node(c, "out");
         b.fluid().branch(c.id(), b.node(c, "in"), out, mesh, FluidPlan.ALWAYS);
         AirIn.through(c, out, c.get(AIR), b);
+        Leaks.seen(c, out, c.get(LEAK), b);
     }
 }

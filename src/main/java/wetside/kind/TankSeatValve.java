@@ -29,14 +29,16 @@ public final class TankSeatValve implements Kind {
     static final Parameter AIR = Parameter.condition(
             "air gap", Dimension.LENGTH, 0, 0, 4e-3, Spread.EXACT, "bore of an orifice that would let in as much air");
 
+    static final Parameter LEAK = Leaks.outward("past the seal");
+
     private static final Declaration DECLARATION = new Declaration(
             "tank seat valve",
             List.of(Port.fluid("in", "the tank's opening"), Port.fluid("out", "to the suction hose")),
-            List.of(BORE, OPENS, AIR));
+            List.of(BORE, OPENS, AIR, LEAK));
 
     private static final List<Fault> FAULTS = List.of(
             wrongInstallation("tank not pushed home", 5.0, log(OPENS, 0.02, 0.002), log(AIR, 0.2e-3, 1.5e-3)),
-            Fault.of("seal worn and drawing air", 1.0, log(AIR, 0.1e-3, 1e-3)),
+            Fault.of("seal worn", 1.0, log(LEAK, 0.06e-3, 0.5e-3), log(AIR, 0.1e-3, 1e-3)),
             Fault.of("clogged", 0.7, log(OPENS, 0.04, 0.003)));
 
     @Override
@@ -56,5 +58,6 @@ public final class TankSeatValve implements Kind {
         int out = b.node(c, "out");
         b.fluid().branch(c.id(), b.node(c, "in"), out, way, FluidPlan.ALWAYS);
         AirIn.through(c, out, c.get(AIR), b);
+        Leaks.seen(c, out, c.get(LEAK), b);
     }
 }

@@ -37,6 +37,9 @@ public final class WaterTank implements Kind {
             Parameter.condition("float held down", Dimension.NUMBER, 0, 0, 1, Spread.EXACT, "1 when it cannot rise");
     static final Parameter LEAK = Leaks.outward("through the wall or the bottom seal");
 
+    /** Weight of the water above the outlet when full [Pa]. */
+    private static final double HEAD = 2000;
+
     private static final Declaration DECLARATION = new Declaration(
             "water tank",
             List.of(
@@ -71,7 +74,9 @@ public final class WaterTank implements Kind {
         int stock = b.slots().smooth(c.id() + ".stock", first);
         int conductivity = b.slots().smooth(c.id() + ".conductivity", c.get(CONDUCTIVITY));
         int out = b.node(c, "out");
-        b.fluid().open(out, b.atmosphere(), b.ambient(), conductivity, stock);
+        int pressure = b.slots().smooth(c.id() + ".pressure", 101325);
+        b.control((x, dt) -> x[pressure] = x[b.atmosphere()] + HEAD * x[stock] / capacity);
+        b.fluid().open(out, pressure, b.ambient(), conductivity, stock);
         Leaks.seen(c, out, c.get(LEAK), b);
         refill(c, b, stock, new double[] {capacity, low, 0}, first);
         floating(c, b, stock);
