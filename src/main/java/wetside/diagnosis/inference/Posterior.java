@@ -105,6 +105,29 @@ public final class Posterior {
         return ranges.of(cause);
     }
 
+    /** What a question is expected to read under a cause: mean and standard deviation without the instrument's. */
+    public record Expectation(double mean, double sd) {}
+
+    /**
+     * What a number, asked or not, is expected to read if this cause is there, given all that was observed. A library may
+     * keep how bad the cause is in each draw as such a number. Both are NaN when no draw has a value.
+     */
+    public Expectation expected(int cause, int question) {
+        Fit fit = fits[cause];
+        double mean = 0;
+        double square = 0;
+        double valued = 0;
+        for (int h = 0; h < fit.humps.length; h++) {
+            Hump.Expected part = fit.predict(h, question);
+            double share = fit.share[h] * part.valued();
+            mean += share * part.mean();
+            square += share * (part.variance() + part.mean() * part.mean());
+            valued += share;
+        }
+        mean /= valued;
+        return new Expectation(mean, Math.sqrt(Math.max(0, square / valued - mean * mean)));
+    }
+
     /** Log of the odds of a cause against all others together. */
     public double logOdds(int cause) {
         double[] others = logWeights.clone();

@@ -56,14 +56,16 @@ public final class NextStep {
 
     private Advice advice() {
         List<Step> steps = new ArrayList<>();
-        double[] bits = open.stream().mapToDouble(f -> plan.bits(inPlay, f)).toArray();
-        Supply supply = Supply.of(
-                open.stream()
-                        .mapToDouble(f -> situation.cost(f.question().effort()))
-                        .toArray(),
-                bits);
-        for (int i = 0; i < open.size(); i++) {
-            steps.add(ask(open.get(i), supply.without(bits[i])));
+        double[] cost = open.stream()
+                .mapToDouble(f -> situation.cost(f.question().effort()))
+                .toArray();
+        double[] ofRepair = open.stream().mapToDouble(f -> plan.bits(inPlay, f)).toArray();
+        double[] ofCause = open.stream().mapToDouble(f -> f.bits(inPlay)).toArray();
+        Supply.Both supply = new Supply.Both(Supply.of(cost, ofRepair), Supply.of(cost, ofCause));
+        for (int i = 0; i < cost.length; i++) {
+            Supply.Both left = new Supply.Both(
+                    supply.repair().without(ofRepair[i]), supply.cause().without(ofCause[i]));
+            steps.add(ask(open.get(i), left));
         }
         for (int r = 0; r < plan.repairs().size(); r++) {
             steps.add(repair(r, supply));
@@ -79,7 +81,7 @@ public final class NextStep {
         return new Advice(List.copyOf(steps), refused(), Alike.of(inPlay, open, closed));
     }
 
-    private Step ask(Foresight foresight, Supply supply) {
+    private Step ask(Foresight foresight, Supply.Both supply) {
         Effort effort = foresight.question().effort();
         double cost = situation.cost(effort);
         long off = plan.mask(effort);
@@ -99,7 +101,7 @@ public final class NextStep {
                 foresight.bits(inPlay));
     }
 
-    private Step repair(int r, Supply supply) {
+    private Step repair(int r, Supply.Both supply) {
         Repair repair = plan.repairs().get(r);
         double chance = plan.chances(inPlay.shares())[r];
         double[] left = plan.inVain(inPlay.shares(), r);

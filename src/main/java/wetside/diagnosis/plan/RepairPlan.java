@@ -166,24 +166,24 @@ final class RepairPlan {
      *
      * <pre>V = min(V_repairs, SUM_r p_r C_r + price of H)</pre>
      *
-     * H is the entropy over the repairs needed [bit], its price what the questions still open charge for it.
+     * H is the entropy over the repairs needed or over the causes [bit], its price what the questions still open charge
+     * for it; the cheaper way of knowing counts.
      */
-    double value(double[] shares, long off, int except, Supply supply) {
+    double value(double[] shares, long off, int except, Supply.Both supply) {
         return Math.min(plan(shares, off, except).cost, identified(shares, off, except, supply));
     }
 
-    private double identified(double[] shares, long off, int except, Supply supply) {
+    private double identified(double[] shares, long off, int except, Supply.Both supply) {
         double[] need = need(shares);
         double sum = need[repairs.size()] * callIn;
-        double bits = 0;
-        for (int r = 0; r < need.length; r++) {
-            bits -= need[r] > 0 ? need[r] * Math.log(need[r]) : 0;
-            if (r < repairs.size()) {
-                double mend = cost[r] + opening(panels[r] & ~off) + (1 - reliability[r]) * callIn;
-                sum += need[r] * (r == except ? callIn : Math.min(callIn, mend));
-            }
+        for (int r = 0; r < repairs.size(); r++) {
+            double mend = cost[r] + opening(panels[r] & ~off) + (1 - reliability[r]) * callIn;
+            sum += need[r] * (r == except ? callIn : Math.min(callIn, mend));
         }
-        return sum + supply.price(Math.max(0, bits / Math.log(2)), sum);
+        return sum
+                + Math.min(
+                        supply.repair().price(Shares.bits(need), sum),
+                        supply.cause().price(Shares.bits(shares), sum));
     }
 
     /** Probability that each repair is the one needed; last, that none of them is. */

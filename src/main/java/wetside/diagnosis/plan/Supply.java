@@ -4,7 +4,7 @@ import java.util.Comparator;
 import java.util.stream.IntStream;
 
 /**
- * What the questions still open could teach about the repair needed, and at what price.
+ * What the questions still open could teach about the repair needed or the cause, and at what price.
  *
  * @param perBit money per bit, by the few cheapest questions; 0 when none teaches anything
  * @param bits what they could teach together, at most
@@ -37,4 +37,7 @@ record Supply(double perBit, double bits) {
         double asked = Math.min(entropy, bits);
         return asked * perBit + (entropy - asked) * Math.max(perBit, repair);
     }
+
+    /** Of bits about the repair needed, and of bits about the cause: two tests may tell the repair only together. */
+    record Both(Supply repair, Supply cause) {}
 }
