@@ -6,10 +6,10 @@ package wetside.plant;
  */
 public final class Stepper {
     private static final double LEAST = 0.01;
-    private static final double FIRST = 0.05;
-    private static final double MOST = 20;
+    private static final double FIRST = 0.1;
+    private static final double MOST = 30;
     /** Aimed-at bend of any temperature within a step [K]. */
-    private static final double TOLERANCE = 0.03;
+    private static final double TOLERANCE = 0.06;
     /** Moments at which something changes by itself are found to within this [s]. */
     private static final double MOMENT = 0.25;
 
@@ -106,7 +106,7 @@ public final class Stepper {
             next = FIRST;
             return;
         }
-        double grow = Math.max(0.3, Math.min(2, 0.85 * Math.sqrt(TOLERANCE / Math.max(1e-9, error))));
+        double grow = Math.max(0.3, Math.min(3, 0.85 * Math.sqrt(TOLERANCE / Math.max(1e-9, error))));
         double jump = pressureJump();
         if (jump > 0) {
             grow = Math.min(grow, PRESSURE_AIM / jump);
