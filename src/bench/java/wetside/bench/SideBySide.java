@@ -1,6 +1,10 @@
 package wetside.bench;
 
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.Locale;
+import wetside.plant.PipeNetwork;
 
 /**
  * Our half of the comparisons in {@code src/bench/compare}: prints a line for each case, its name as the other side
@@ -16,13 +20,18 @@ public final class SideBySide {
         double solve(int i);
     }
 
-    public static void main(String[] args) {
+    public static void main(String[] args) throws IOException {
         ReferenceNetwork current = new ReferenceNetwork();
         print(
                 "resistive network, one relay changed",
                 225.8009049169,
                 1e-9,
                 i -> current.solve(i % 2 == 0 ? 0.03 : 0.04));
+        PipeNetwork water = new PipeNetwork(Files.readString(Path.of("src/bench/compare/small-network.inp")));
+        water.settle();
+        double head = 62.733;
+        print("small network, from a cold start", head, 0.01, i -> water.solve(i % 2 == 0 ? 1 : 1.04, true));
+        print("small network, from the last solution", head, 0.01, i -> water.solve(i % 2 == 0 ? 1 : 1.04, false));
     }
 
     /** Times a case after making sure that its solve number 0 gives what is known of it. */

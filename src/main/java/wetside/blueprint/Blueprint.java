@@ -30,6 +30,7 @@ public final class Blueprint {
     private final int atmosphere = slots.smooth("surroundings.air pressure", 101325);
     private final int ambient = slots.smooth("surroundings.air temperature", 293.15);
     private final FluidPlan.Outlet floor;
+    private final List<FluidPlan.Outlet> covered = new ArrayList<>();
 
     public Blueprint(Machine machine) {
         this.machine = machine;
@@ -222,5 +223,15 @@ public final class Blueprint {
     /** Where leaks go: the bench under the machine. */
     public FluidPlan.Outlet floor() {
         return floor;
+    }
+
+    /** An outlet behind a panel: what leaves it is seen from outside as coming from the machine. */
+    public void cover(FluidPlan.Outlet outlet) {
+        covered.add(outlet);
+    }
+
+    /** Outlets behind panels; whole once every component is built. */
+    public List<FluidPlan.Outlet> covered() {
+        return covered;
     }
 }

@@ -11,6 +11,9 @@ final class Outflow {
     private static final List<String> WATER = List.of("dry", "drips", "runs thinly", "runs");
     static final List<String> STEAM = List.of("none", "wisp", "plume", "jet");
 
+    /** Less than this wets no thermometer [kg/s]. */
+    private static final double MEASURED = 1e-4;
+
     private Outflow() {}
 
     static void readings(Component c, FluidPlan.Outlet outlet, Blueprint b) {
@@ -18,7 +21,12 @@ final class Outflow {
         b.choice(c, "steam", STEAM, x -> steam(x[outlet.steam()]));
         b.reading(c, "flow", Dimension.MASS_FLOW, 0.2e-3, x -> x[outlet.water()]);
         b.reading(c, "caught", Dimension.MASS, 2e-3, x -> x[outlet.total()]);
-        b.reading(c, "temperature", Dimension.TEMPERATURE, 1, x -> x[outlet.temperature()]);
+        b.reading(
+                c,
+                "temperature",
+                Dimension.TEMPERATURE,
+                1,
+                x -> x[outlet.water()] > MEASURED ? x[outlet.temperature()] : Double.NaN);
     }
 
     private static int water(double flow) {

@@ -48,6 +48,10 @@ public final class Outlet implements Kind {
         b.choice(c, "suction", List.of("none", "air hisses in"), x -> x[flow] < -HEARD ? 1 : 0);
         int look = c.get(FREE) > 0.3 ? 0 : 1;
         b.choice(c, "holes", List.of("clear", "caked"), x -> look);
-        Outflow.readings(c, b.fluid().outlet(c.id(), end), b);
+        FluidPlan.Outlet outlet = b.fluid().outlet(c.id(), end);
+        if (!c.place().behind().isEmpty()) {
+            b.cover(outlet);
+        }
+        Outflow.readings(c, outlet, b);
     }
 }

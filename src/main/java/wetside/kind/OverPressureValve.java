@@ -43,8 +43,8 @@ public final class OverPressureValve implements Kind {
 
     private static final List<Fault> FAULTS = List.of(
             wrongSetting("set low", 2.0, times(SET, 0.75, 0.45)),
-            wrongSetting("set high", 1.0, times(SET, 1.2, 1.8)),
-            Fault.of("spring tired", 0.7, set(SPRING, 0.85, 0.5)),
+            wrongSetting("set high", 1.0, times(SET, 1.3, 2)),
+            Fault.of("spring tired", 0.7, set(SPRING, 0.78, 0.45)),
             Fault.of("held open by grit", 1.5, log(LEAK, 0.1e-3, 1.2e-3)),
             Fault.of("stuck shut", 0.5, set(SPRING, 1.8, 2.5)));
 

@@ -81,13 +81,13 @@ public final class RotaryVanePump implements Kind {
             List.of(PER_REV, SET, BAND, INLET_SHARE, WEAR, REST_SLIP, DELIVERS, SPRING, BYPASS_LEAK, LEAK));
 
     private static final List<Fault> FAULTS = List.of(
-            Fault.of("worn vanes", 2.0, log(WEAR, 4, 12)),
+            Fault.of("worn vanes", 2.0, log(WEAR, 6, 14)),
             Fault.of("scored by running dry", 1.0, log(WEAR, 6, 30), set(DELIVERS, 0.95, 0.6)),
             Fault.of("broken inside", 0.4, set(DELIVERS, 0)),
             wrongSetting("bypass set low", 3.0, times(SET, 0.88, 0.5)),
             wrongSetting("bypass set high", 2.0, times(SET, 1.15, 1.5)),
             Fault.of("bypass spring weak", 0.6, set(SPRING, 0.85, 0.3)),
-            Fault.of("bypass held open by grit", 0.8, log(BYPASS_LEAK, 0.5e-3, 1.8e-3)),
+            Fault.of("bypass held open by grit", 0.8, log(BYPASS_LEAK, 0.8e-3, 2.2e-3)),
             Fault.of("bypass stuck shut", 0.3, set(SPRING, 1.7, 2.2)),
             Fault.of("shaft seal leaks", 1.5, log(LEAK, 0.03e-3, 0.5e-3)));
 

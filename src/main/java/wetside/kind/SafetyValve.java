@@ -49,7 +49,7 @@ public final class SafetyValve implements Kind {
             Trait.RELIEF);
 
     private static final List<Fault> FAULTS = List.of(
-            Fault.of("spring tired", 0.7, set(SPRING, 0.85, 0.45)),
+            Fault.of("spring tired", 0.7, set(SPRING, 0.75, 0.42)),
             Fault.of("weeps after a lift", 1.5, log(LEAK, 0.08e-3, 0.6e-3)),
             Fault.of("stuck shut", 0.1, set(SPRING, 2.5, 5)),
             wrongInstallation("lower rating fitted", 0.5, times(SET, 0.9, 0.7)));

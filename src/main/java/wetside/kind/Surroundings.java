@@ -1,7 +1,9 @@
 package wetside.kind;
 
 import java.util.List;
+import java.util.function.ToIntFunction;
 import wetside.blueprint.Blueprint;
+import wetside.blueprint.FluidPlan;
 import wetside.machine.Component;
 import wetside.machine.Declaration;
 import wetside.machine.Parameter;
@@ -35,8 +37,18 @@ public final class Surroundings implements Kind {
         b.slots().startAt(b.atmosphere(), Atmosphere.pressure(c.get(ALTITUDE)));
         b.slots().startAt(b.ambient(), c.get(TEMPERATURE));
         var floor = b.floor();
-        b.choice(c, "water under the machine", Leaks.WETNESS, x -> Leaks.wetness(x[floor.water()]));
-        b.choice(c, "steam from the machine", Outflow.STEAM, x -> Outflow.steam(x[floor.steam()]));
+        b.choice(
+                c, "water under the machine", Leaks.WETNESS, x -> Leaks.wetness(unseen(x, b, FluidPlan.Outlet::water)));
+        b.choice(c, "steam from the machine", Outflow.STEAM, x -> Outflow.steam(unseen(x, b, FluidPlan.Outlet::steam)));
         b.reading(c, "puddle", Dimension.MASS, 10e-3, x -> x[floor.total()]);
+    }
+
+    /** What leaves somewhere behind the panels, leaks and covered outlets together. */
+    private static double unseen(double[] x, Blueprint b, ToIntFunction<FluidPlan.Outlet> slot) {
+        double sum = x[slot.applyAsInt(b.floor())];
+        for (FluidPlan.Outlet o : b.covered()) {
+            sum += x[slot.applyAsInt(o)];
+        }
+        return sum;
     }
 }

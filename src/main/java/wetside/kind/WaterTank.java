@@ -78,22 +78,20 @@ public final class WaterTank implements Kind {
         b.control((x, dt) -> x[pressure] = x[b.atmosphere()] + HEAD * x[stock] / capacity);
         b.fluid().open(out, pressure, b.ambient(), conductivity, stock);
         Leaks.seen(c, out, c.get(LEAK), b);
-        refill(c, b, stock, new double[] {capacity, low, 0}, first);
+        refill(c, b, stock, new double[] {capacity, low, 0});
         floating(c, b, stock);
         b.reading(c, "level", Dimension.MASS, 0.1, x -> x[stock]);
         b.choice(c, "overflow", List.of("no", "yes"), x -> x[stock] > 1.02 * capacity ? 1 : 0);
         b.reading(c, "conductivity", Dimension.CONDUCTIVITY, 0.05 * c.get(CONDUCTIVITY), x -> x[conductivity]);
     }
 
-    /** Turning the handle "water" pours in or out; afterwards the stock goes its own way. */
-    private static void refill(Component c, Blueprint b, int stock, double[] amounts, double first) {
-        int start = first > amounts[1] ? 0 : first > 0.05 * amounts[1] ? 1 : 2;
-        int handle = b.handle(c, "water", List.of("full", "low", "empty"), start);
-        int before = b.slots().state(c.id() + ".water before", start);
+    /** Moving the handle "water" pours in or out; it then goes back by itself, and the stock goes its own way. */
+    private static void refill(Component c, Blueprint b, int stock, double[] amounts) {
+        int handle = b.handle(c, "water", List.of("as it is", "full", "low", "empty"), 0);
         b.control((x, dt) -> {
-            if (x[handle] != x[before]) {
-                x[stock] = amounts[(int) x[handle]];
-                x[before] = x[handle];
+            if (x[handle] > 0) {
+                x[stock] = amounts[(int) x[handle] - 1];
+                x[handle] = 0;
             }
         });
     }

@@ -127,7 +127,7 @@ public final class Trial {
         double raw = taker == null
                 ? Math.min(OPEN, Terminals.ohms(p.reading().ohmsBetween(), run))
                 : taker.take(p.reading(), run);
-        if (p.answer().isNumber()) {
+        if (p.answer().isNumber() || Double.isNaN(raw)) {
             return raw;
         }
         return p.answer().word(raw);

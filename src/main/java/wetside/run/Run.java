@@ -78,12 +78,11 @@ public final class Run {
         }
     }
 
-    /** Sets a handle to a word or a number. */
+    /** Sets a handle to a word or a number; nobody sees what it does before time goes on. */
     public void move(String handleName, String value) {
         Handle handle = handle(handleName);
         plant.set(handle, position(handle, value));
         stepper.moved();
-        see();
     }
 
     private Handle handle(String name) {
