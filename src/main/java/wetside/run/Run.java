@@ -69,7 +69,7 @@ public final class Run {
         if (action instanceof Action.Move m) {
             move(m.handle(), m.value());
         } else if (action instanceof Action.Wait w) {
-            wait(w.seconds());
+            pass(w.seconds());
         } else if (action instanceof Action.Until u) {
             until(u);
         } else if (action instanceof Action.Mark m) {
@@ -118,7 +118,7 @@ public final class Run {
         throw new NoSuchThing("'" + handle.name() + "' cannot be set to '" + value + "'", value, List.of());
     }
 
-    public void wait(double seconds) {
+    public void pass(double seconds) {
         double end = time() + seconds;
         while (end - time() > 1e-9) {
             stepper.advance(end - time());

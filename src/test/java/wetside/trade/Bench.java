@@ -81,7 +81,7 @@ final class Bench {
     }
 
     Bench after(double seconds) {
-        run.wait(seconds);
+        run.pass(seconds);
         return this;
     }
 
