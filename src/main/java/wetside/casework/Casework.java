@@ -37,17 +37,25 @@ public final class Casework {
         draws = new Draws(machine, SEED);
     }
 
-    private Casework(Casework whole, Collection<String> readings) {
+    private Casework(Casework whole, List<Candidate> candidates, Trial trial) {
         machine = whole.machine;
-        candidates = whole.candidates;
+        this.candidates = candidates;
         askings = whole.askings;
         draws = whole.draws;
-        trial = whole.trial.reading(readings);
+        this.trial = trial;
     }
 
     /** The same causes and questions, but only some readings are simulated, and only what leads to them. */
     public Casework reading(Collection<String> readings) {
-        return new Casework(this, readings);
+        return new Casework(this, candidates, trial.reading(readings));
+    }
+
+    /** The same machine, but only some causes are thought of; that nothing is wrong always is. */
+    public Casework about(Collection<String> causes) {
+        List<Candidate> some = candidates.stream()
+                .filter(c -> c.fault().isEmpty() || causes.contains(c.cause().id()))
+                .toList();
+        return new Casework(this, some, trial);
     }
 
     /** @param machine installed: its supply, socket and surroundings set */
@@ -83,7 +91,17 @@ public final class Casework {
         return draws;
     }
 
-    /** Readings of one draw of one cause, as the library keeps them. */
+    /** Whether the reading at a position is simulated. */
+    boolean simulates(int question) {
+        return trial.reads(question);
+    }
+
+    /** A routine and all that come before it. */
+    List<String> leadingTo(String routine) {
+        return trial.leadingTo(routine);
+    }
+
+    /** Readings of one draw of one cause, as the library keeps them; NaN for those not simulated. */
     float[] row(Machine drawn, Candidate candidate, int k) {
         Machine broken = candidate.in(drawn, draws.severity(candidate.cause().id(), k));
         double[] values = trial.values(broken);

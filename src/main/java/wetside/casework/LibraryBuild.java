@@ -80,14 +80,17 @@ public final class LibraryBuild {
         for (int k = first; k < first + more; k++) {
             drawn.add(casework.draws().machine(k));
         }
+        Casework[] spared = spared(library, first);
+        float[] whole = rows(casework, 0, drawn, first, new float[0]);
         List<Future<float[]>> rows = new ArrayList<>();
-        for (Candidate candidate : casework.candidates()) {
-            rows.add(workers.submit(() -> rows(candidate, drawn, first)));
+        for (int c = 1; c < spared.length; c++) {
+            int cause = c;
+            rows.add(workers.submit(() -> rows(spared[cause], cause, drawn, first, whole)));
         }
-        Signatures signatures = library.signatures();
-        for (int c = 0; c < rows.size(); c++) {
-            float[] fresh = get(rows.get(c));
-            if (fresh.length == 0) {
+        Signatures signatures = library.signatures().with(0, whole);
+        for (int c = 1; c < spared.length; c++) {
+            float[] fresh = get(rows.get(c - 1));
+            if (stopped) {
                 return library;
             }
             signatures = signatures.with(c, fresh);
@@ -95,14 +98,26 @@ public final class LibraryBuild {
         return library.with(signatures);
     }
 
-    private float[] rows(Candidate candidate, List<Machine> drawn, int first) {
+    /** For every cause what has still to be simulated: everything at first, later only where it is felt. */
+    private Casework[] spared(Library library, int have) {
+        Casework[] spared = new Casework[casework.candidates().size()];
+        for (int c = 0; c < spared.length; c++) {
+            spared[c] = c == 0 || have < Footprint.ENOUGH
+                    ? casework
+                    : casework.reading(Footprint.readings(casework, library, c));
+        }
+        return spared;
+    }
+
+    /** What is not simulated reads as on the whole machine of the same draw. */
+    private float[] rows(Casework spared, int cause, List<Machine> drawn, int first, float[] whole) {
         int width = casework.askings().size();
         float[] rows = new float[width * drawn.size()];
-        for (int i = 0; i < drawn.size(); i++) {
-            if (stopped) {
-                return new float[0];
+        for (int i = 0; i < drawn.size() && !stopped; i++) {
+            float[] row = spared.row(drawn.get(i), casework.candidates().get(cause), first + i);
+            for (int q = 0; q < width; q++) {
+                rows[i * width + q] = whole.length == 0 || spared.simulates(q) ? row[q] : whole[i * width + q];
             }
-            System.arraycopy(casework.row(drawn.get(i), candidate, first + i), 0, rows, i * width, width);
             done.incrementAndGet();
         }
         return rows;

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collection;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Predicate;
 import java.util.stream.IntStream;
 import wetside.blueprint.Reading;
@@ -25,6 +26,7 @@ public final class Trial {
     private final Procedures all;
     private final List<Procedure> procedures;
     private final List<Stage> stages;
+    private final Predicate<Procedure> wanted;
 
     /** A routine, the procedures read in it (positions in {@link #procedures}), and what follows it. */
     private record Stage(Scenario scenario, List<Integer> read, List<Stage> next) {}
@@ -34,13 +36,15 @@ public final class Trial {
         Plant plant = Plant.of(Kinds.blueprint(machine));
         Names names = new Names(machine);
         procedures = all.all().stream().filter(p -> fits(p, names, plant)).toList();
-        stages = stages("", p -> true);
+        wanted = p -> true;
+        stages = stages("");
     }
 
     private Trial(Trial whole, Predicate<Procedure> wanted) {
         all = whole.all;
         procedures = whole.procedures;
-        stages = stages("", wanted);
+        this.wanted = wanted;
+        stages = stages("");
     }
 
     /** The same procedures in the same order, but only some are read and only what leads to them is run. */
@@ -64,11 +68,11 @@ public final class Trial {
                 && s.from().map(f -> chainFits(f, names, plant)).orElse(true);
     }
 
-    private List<Stage> stages(String after, Predicate<Procedure> wanted) {
+    private List<Stage> stages(String after) {
         List<Stage> found = new ArrayList<>();
         for (Scenario s : all.routines().values()) {
             if (s.from().orElse("").equals(after)) {
-                List<Stage> next = stages(s.name(), wanted);
+                List<Stage> next = stages(s.name());
                 List<Integer> read = IntStream.range(0, procedures.size())
                         .filter(i -> procedures.get(i).routine().equals(s.name()) && wanted.test(procedures.get(i)))
                         .boxed()
@@ -81,6 +85,22 @@ public final class Trial {
         return found;
     }
 
+    /** Whether the procedure at a position is read. */
+    public boolean reads(int procedure) {
+        return wanted.test(procedures.get(procedure));
+    }
+
+    /** A routine and all that come before it. */
+    public List<String> leadingTo(String routine) {
+        List<String> chain = new ArrayList<>();
+        for (Optional<String> r = Optional.of(routine);
+                r.isPresent();
+                r = all.routine(r.get()).flatMap(Scenario::from)) {
+            chain.add(0, r.get());
+        }
+        return chain;
+    }
+
     /** Those this machine's roles allow, in the order of the values. */
     public List<Procedure> procedures() {
         return procedures;
@@ -90,6 +110,9 @@ public final class Trial {
     public double[] values(Machine machine) {
         double[] values = new double[procedures.size()];
         Arrays.fill(values, Double.NaN);
+        if (stages.isEmpty()) {
+            return values;
+        }
         Run run = new Run(Plant.of(Kinds.blueprint(machine)));
         Plant.Snapshot start = run.plant().save();
         for (Stage s : stages) {

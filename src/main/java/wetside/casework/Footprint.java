@@ -1,0 +1,59 @@
+package wetside.casework;
+
+import java.util.HashSet;
+import java.util.LinkedHashSet;
+import java.util.Set;
+import wetside.diagnosis.Answering;
+import wetside.diagnosis.Library;
+import wetside.diagnosis.Question;
+import wetside.diagnosis.Signatures;
+
+/**
+ * The routines in which a cause can be felt, judged by the draws there are: where every reading of every draw was what the
+ * same machine reads when nothing is wrong with it, to a small share of what its instrument can tell, further draws need
+ * not be run. A cause that is not felt in a routine may be felt in one that follows; then both are run.
+ */
+final class Footprint {
+    /** Draws needed before a routine may be spared; one block spans all severities. */
+    static final int ENOUGH = wetside.run.Draws.BLOCK;
+
+    /** A difference below this share of a reading's own standard deviation is none. */
+    private static final double NONE = 0.05;
+
+    private Footprint() {}
+
+    /** Names of the readings still to be simulated for a cause. */
+    static Set<String> readings(Casework casework, Library library, int cause) {
+        Set<String> routines = new LinkedHashSet<>();
+        for (int q = 0; q < casework.askings().size(); q++) {
+            if (isFelt(library, cause, q)) {
+                routines.addAll(
+                        casework.leadingTo(casework.askings().get(q).procedure().routine()));
+            }
+        }
+        Set<String> readings = new HashSet<>();
+        for (Asking a : casework.askings()) {
+            if (routines.contains(a.procedure().routine())) {
+                readings.add(a.question().id());
+            }
+        }
+        return readings;
+    }
+
+    private static boolean isFelt(Library library, int cause, int question) {
+        Signatures s = library.signatures();
+        for (int k = 0; k < s.draws(cause); k++) {
+            float whole = s.value(0, k, question);
+            float here = s.value(cause, k, question);
+            if (Float.isNaN(whole) != Float.isNaN(here)
+                    || Math.abs(here - whole) > none(library.questions().get(question), whole)) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private static double none(Question question, double reading) {
+        return question.answering() instanceof Answering.Number number ? NONE * Math.sqrt(number.variance(reading)) : 0;
+    }
+}

@@ -1,0 +1,69 @@
+package wetside.casework;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import wetside.diagnosis.Answering;
+import wetside.diagnosis.Library;
+import wetside.kind.Kinds;
+import wetside.machine.Installation;
+import wetside.machine.MachineFile;
+import wetside.procedure.Procedures;
+
+/** What is spared must read as if it had been run. */
+class FootprintTest {
+    private static final List<String> CAUSES = List.of(
+            "power-lamp: dead",
+            "jet: blocked by scale",
+            "brew-limit-line: welded",
+            "motor: capacitor weak",
+            "breaker: leaks when seated");
+
+    private final Casework casework = Installed.of(
+                    MachineFile.bundled("twin-boiler-lever", Kinds.declarations())
+                            .newest(),
+                    Installation.UNKNOWN)
+            .casework(Procedures.bundled())
+            .about(CAUSES);
+
+    @Test
+    void furtherDrawsReadAsIfEverythingHadBeenRun() {
+        Library spared = new LibraryBuild(casework).upTo(24, casework.empty(), l -> {});
+        for (int c = 0; c < casework.candidates().size(); c++) {
+            for (int k = 16; k < 24; k++) {
+                float[] run = casework.row(
+                        casework.draws().machine(k), casework.candidates().get(c), k);
+                for (int q = 0; q < run.length; q++) {
+                    float kept = spared.signatures().value(c, k, q);
+                    if (Float.isNaN(kept) && Float.isNaN(run[q])) {
+                        continue;
+                    }
+                    assertThat(Math.abs(kept - run[q]))
+                            .as(
+                                    "%s, draw %d, %s",
+                                    casework.candidates().get(c).cause().id(),
+                                    k,
+                                    casework.askings().get(q).question().id())
+                            .isLessThanOrEqualTo(mayDiffer(q, run[q]));
+                }
+            }
+        }
+    }
+
+    /** A fifth of what the instrument can tell; words not at all. */
+    private float mayDiffer(int question, float reading) {
+        return casework.askings().get(question).question().answering() instanceof Answering.Number n
+                ? (float) (0.2 * Math.sqrt(n.variance(reading)))
+                : 0;
+    }
+
+    @Test
+    void aCauseThatIsNotFeltInUseIsOnlySoughtWhereItIs() {
+        Library library = new LibraryBuild(casework).upTo(8, casework.empty(), l -> {});
+        int jet = library.cause("jet: blocked by scale");
+        assertThat(Footprint.readings(casework, library, jet))
+                .contains("flow in 10 s", "brew warm-up time")
+                .doesNotContain("hot water in 15 s");
+    }
+}
