@@ -50,7 +50,9 @@ public final class Asking {
                     p.answer().words().stream().map(Procedure.Word::word).toList(),
                     p.answer().mistaken());
         } else {
-            double sd = Math.hypot(meter ? 0 : reading.error(), p.answer().error());
+            // a clock or a count has its own error; that of the gauge watched is another quantity
+            boolean sees = !meter && dimension == reading.dimension();
+            double sd = Math.hypot(sees ? reading.error() : 0, p.answer().error());
             answering = new Answering.Number(
                     unit.symbol(),
                     Math.max(1e-9, sd / unit.factor()),
