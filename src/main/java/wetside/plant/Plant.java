@@ -308,8 +308,7 @@ public final class Plant {
     /** The same with all wires pulled off the component measured. */
     public double ohms(String component, int[] joined, int to) {
         return alone.computeIfAbsent(
-                        component,
-                        c -> Circuit.of(blueprint.current().only(c), blueprint.nodeCount(Medium.CURRENT)))
+                        component, c -> Circuit.of(blueprint.current().only(c), blueprint.nodeCount(Medium.CURRENT)))
                 .resistance(x, joined, to);
     }
 

@@ -65,7 +65,13 @@ final class ProcedureReader {
                 : Take.LAST;
         double beyond = node.has("beyond") ? any(node.need("beyond")) : 0;
         return new Taking(
-                node.find("reading").map(Node::text), ohms, node.yes("wires off", false), take, node.text("from", ""), node.text("to", ""), beyond);
+                node.find("reading").map(Node::text),
+                ohms,
+                node.yes("wires off", false),
+                take,
+                node.text("from", ""),
+                node.text("to", ""),
+                beyond);
     }
 
     private static Answer answer(Node node) {
