@@ -107,6 +107,15 @@ public final class CurrentPlan {
         return slot;
     }
 
+    /** What one component alone has between its terminals, as if all wires were pulled off it; nothing is probed. */
+    public CurrentPlan only(String component) {
+        CurrentPlan alone = new CurrentPlan(slots);
+        elements.stream()
+                .filter(e -> e.name().equals(component) || e.name().startsWith(component + " "))
+                .forEach(alone::add);
+        return alone;
+    }
+
     public List<Element> elements() {
         return elements;
     }

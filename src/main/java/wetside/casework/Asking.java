@@ -24,6 +24,10 @@ import wetside.units.Unit;
 public final class Asking {
     /** How far the twin itself may be off, as a share of a reading: assumed until bench data say otherwise. */
     private static final double DISCREPANCY = 0.03;
+    /** The same for a temperature in °C: regulators hold what they are set to, whatever the twin thinks of flows. */
+    private static final double DISCREPANCY_OF_TEMPERATURE = 0.01;
+    /** The same for a meter on parts whose resistance is drawn within its tolerance. */
+    private static final double DISCREPANCY_OF_OHMS = 0.005;
 
     private final Procedure procedure;
     private final Dimension dimension;
@@ -50,14 +54,24 @@ public final class Asking {
                     p.answer().words().stream().map(Procedure.Word::word).toList(),
                     p.answer().mistaken());
         } else {
-            double sd = Math.hypot(meter ? 0 : reading.error(), p.answer().error());
+            // a clock or a count has its own error; that of the gauge watched is another quantity
+            boolean sees = !meter && dimension == reading.dimension();
+            double sd = Math.hypot(sees ? reading.error() : 0, p.answer().error());
             answering = new Answering.Number(
                     unit.symbol(),
                     Math.max(1e-9, sd / unit.factor()),
                     p.answer().relative(),
-                    DISCREPANCY);
+                    discrepancy(dimension));
         }
         return new Asking(p, dimension, unit, new Question(p.id(), p.says(), answering, effort(p, machine)));
+    }
+
+    private static double discrepancy(Dimension dimension) {
+        return switch (dimension) {
+            case TEMPERATURE -> DISCREPANCY_OF_TEMPERATURE;
+            case RESISTANCE -> DISCREPANCY_OF_OHMS;
+            default -> DISCREPANCY;
+        };
     }
 
     private static Dimension dimension(Procedure p, Reading reading) {

@@ -4,7 +4,6 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import wetside.machine.Node;
 import wetside.machine.Wording;
 import wetside.procedure.Procedures;
 import wetside.run.Scenario;
@@ -30,11 +29,7 @@ final class Scenarios {
         if (!Files.exists(path)) {
             throw unknown(name, procedures);
         }
-        Node root = Node.read(path);
-        root.header("wetside scenario", 1);
-        Scenario scenario = Scenario.read(path.getFileName().toString(), root);
-        root.check();
-        return scenario;
+        return Scenario.read(path);
     }
 
     private static BadArgument unknown(String name, Procedures procedures) {

@@ -61,5 +61,11 @@ public final class Lever implements Kind {
             x[drain] = x[position] == 2 ? lift : 0;
             x[tab] = Math.max(rest, x[position] == 1 ? pressed : 0);
         });
+        b.choice(c, "cam", List.of("stays behind", "turns with it"), x -> x[position] == 0 || turned > 0.5 ? 1 : 0);
+        b.choice(c, "tab", List.of("clear of the switch", "touches it", "presses it"), x -> tab(x[tab]));
+    }
+
+    private static int tab(double travel) {
+        return travel < 0.2 ? 0 : travel < 0.8 ? 1 : 2;
     }
 }

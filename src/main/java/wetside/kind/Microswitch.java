@@ -56,13 +56,17 @@ public final class Microswitch implements Kind {
         b.current()
                 .add(new CurrentPlan.Contact(
                         c.id(), b.terminal(c, "1"), b.terminal(c, "2"), closed, c.get(CONTACT), Ohms.OPEN));
-        b.control(new Press(b.motion(c, "cam"), closed, c.get(CLOSES)));
+        int hand = b.handle(c, "arm", List.of("left alone", "pressed"), 0);
+        b.control(new Press(b.motion(c, "cam"), hand, closed, c.get(CLOSES)));
     }
 
-    private record Press(int cam, int closed, double closes) implements Control {
+    private record Press(int cam, int hand, int closed, double closes) implements Control {
+        /** Travel a finger gives it, as a share of the cam's. */
+        private static final double FINGER = 2;
+
         @Override
         public void act(double[] x, double dt) {
-            x[closed] = x[cam] >= closes ? 1 : 0;
+            x[closed] = Math.max(x[cam], FINGER * x[hand]) >= closes ? 1 : 0;
         }
     }
 }

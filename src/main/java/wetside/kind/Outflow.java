@@ -35,6 +35,6 @@ final class Outflow {
     }
 
     static int steam(double flow) {
-        return flow > 1e-3 ? 3 : flow > 4e-5 ? 2 : flow > 3e-6 ? 1 : 0;
+        return flow > 5e-4 ? 3 : flow > 4e-5 ? 2 : flow > 3e-6 ? 1 : 0;
     }
 }

@@ -105,6 +105,7 @@ public final class TemperatureController implements Kind {
 
     private static void regulator(Component c, Blueprint b, int seen, int shown, int powered, int duty) {
         int set = b.handle(c, "set point", SET_POINT.min(), SET_POINT.max(), c.get(SET_POINT));
+        b.reading(c, "set point", Dimension.TEMPERATURE, 0.1, x -> x[powered] > 0.5 ? x[set] : Double.NaN);
         b.heat()
                 .regulator(new HeatPlan.Regulator(
                         c.id(),

@@ -1,6 +1,7 @@
 package wetside.plant;
 
 import java.util.Arrays;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import wetside.blueprint.Blueprint;
@@ -25,6 +26,7 @@ public final class Plant {
     private final Regulators regulators;
     private final Hydraulics hydraulics;
     private final Circuit circuit;
+    private final Map<String, Circuit> alone = new HashMap<>();
     private final Carried carried;
     private final LoopFlow[] loops;
     private final Control[] controls;
@@ -301,6 +303,13 @@ public final class Plant {
 
     public double ohms(int[] joined, int to) {
         return circuit.resistance(x, joined, to);
+    }
+
+    /** The same with all wires pulled off the component measured. */
+    public double ohms(String component, int[] joined, int to) {
+        return alone.computeIfAbsent(
+                        component, c -> Circuit.of(blueprint.current().only(c), blueprint.nodeCount(Medium.CURRENT)))
+                .resistance(x, joined, to);
     }
 
     public Blueprint blueprint() {

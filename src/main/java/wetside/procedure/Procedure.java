@@ -84,9 +84,23 @@ public record Procedure(
     /** A word and the least value it stands for. */
     public record Word(String word, double from) {}
 
-    /** A number of the state at the end of the routine or over a part of it. */
+    /**
+     * A number of the state at the end of the routine or over a part of it.
+     *
+     * @param channel     reading, empty for an ohm-meter
+     * @param ohmsBetween where the two tips of an ohm-meter go
+     * @param alone       true when the wires are pulled off the part measured
+     * @param from        mark, the beginning when empty
+     * @param to          mark, the end when empty
+     */
     public record Taking(
-            Optional<String> channel, List<String> ohmsBetween, Take take, String from, String to, double beyond) {}
+            Optional<String> channel,
+            List<String> ohmsBetween,
+            boolean alone,
+            Take take,
+            String from,
+            String to,
+            double beyond) {}
 
     /** What is made of a reading between two marks. */
     public enum Take {

@@ -50,7 +50,7 @@ final class ProcedureReader {
     }
 
     private static Taking taking(Node node) {
-        node.only("reading", "ohms between", "take", "from", "to", "beyond");
+        node.only("reading", "ohms between", "wires off", "take", "from", "to", "beyond");
         List<String> ohms = node.has("ohms between") ? node.texts("ohms between") : List.of();
         if (ohms.isEmpty() != node.has("reading")) {
             node.problem(
@@ -65,7 +65,13 @@ final class ProcedureReader {
                 : Take.LAST;
         double beyond = node.has("beyond") ? any(node.need("beyond")) : 0;
         return new Taking(
-                node.find("reading").map(Node::text), ohms, take, node.text("from", ""), node.text("to", ""), beyond);
+                node.find("reading").map(Node::text),
+                ohms,
+                node.yes("wires off", false),
+                take,
+                node.text("from", ""),
+                node.text("to", ""),
+                beyond);
     }
 
     private static Answer answer(Node node) {

@@ -33,25 +33,18 @@ final class Taker implements Run.Watcher {
         if (Double.isNaN(start) || Double.isNaN(end)) {
             return Double.NaN;
         }
-        int i = first(start);
-        int j = last(end);
+        // a mark means the state it was set in: what is moved at the same moment comes after it
+        int i = at(start);
+        int j = taking.to().isEmpty() ? n - 1 : at(end);
         return j < i ? Double.NaN : over(taking, i, j);
     }
 
-    private int first(double time) {
+    private int at(double time) {
         int i = 0;
         while (i < n - 1 && times[i] < time - 1e-6) {
             i++;
         }
         return i;
-    }
-
-    private int last(double time) {
-        int j = n - 1;
-        while (j > 0 && times[j] > time + 1e-6) {
-            j--;
-        }
-        return j;
     }
 
     private double over(Taking taking, int i, int j) {

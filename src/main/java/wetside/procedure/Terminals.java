@@ -26,10 +26,20 @@ final class Terminals {
         return true;
     }
 
-    static double ohms(List<String> tips, Run run) {
+    static double ohms(Procedure.Taking taking, Run run) {
+        List<String> tips = taking.ohmsBetween();
         int[] red = terminals(tips.get(0), run);
         int[] black = terminals(tips.get(1), run);
-        return run.plant().ohms(red, black[0]);
+        return taking.alone()
+                ? run.plant().ohms(part(tips.get(1), run), red, black[0])
+                : run.plant().ohms(red, black[0]);
+    }
+
+    private static String part(String tip, Run run) {
+        return new Names(run.plant().blueprint().machine())
+                .component(tip.substring(0, tip.lastIndexOf('.')).trim())
+                .orElseThrow()
+                .id();
     }
 
     private static int[] terminals(String tip, Run run) {

@@ -147,9 +147,7 @@ public final class Trial {
     }
 
     private static double value(Procedure p, Taker taker, Run run) {
-        double raw = taker == null
-                ? Math.min(OPEN, Terminals.ohms(p.reading().ohmsBetween(), run))
-                : taker.take(p.reading(), run);
+        double raw = taker == null ? Math.min(OPEN, Terminals.ohms(p.reading(), run)) : taker.take(p.reading(), run);
         if (p.answer().isNumber() || Double.isNaN(raw)) {
             return raw;
         }

@@ -1,5 +1,6 @@
 package wetside.run;
 
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -15,9 +16,25 @@ import wetside.units.Dimension;
  * @param steps what is done
  */
 public record Scenario(String name, Optional<String> from, String says, List<Action> steps) {
+    private static final String HEADER = "wetside scenario";
+
+    /** Reads a file that holds one scenario. */
+    public static Scenario read(Path file) {
+        Node root = Node.read(file);
+        root.header(HEADER, 1);
+        root.only(HEADER, "from", "says", "steps");
+        Scenario scenario = of(file.getFileName().toString(), root);
+        root.check();
+        return scenario;
+    }
+
     /** Reads one scenario; problems are collected in the node's file. */
     public static Scenario read(String name, Node node) {
         node.only("from", "says", "steps");
+        return of(name, node);
+    }
+
+    private static Scenario of(String name, Node node) {
         List<Action> steps = new ArrayList<>();
         node.items("steps").forEach(step -> action(step).ifPresent(steps::add));
         return new Scenario(name, node.find("from").map(Node::text), node.text("says", name), List.copyOf(steps));
