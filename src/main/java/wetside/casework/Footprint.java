@@ -1,9 +1,13 @@
 package wetside.casework;
 
+import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.LinkedHashSet;
+import java.util.List;
 import java.util.Set;
+import java.util.stream.IntStream;
 import wetside.diagnosis.Answering;
+import wetside.diagnosis.Cause;
 import wetside.diagnosis.Library;
 import wetside.diagnosis.Question;
 import wetside.diagnosis.Signatures;
@@ -38,6 +42,24 @@ final class Footprint {
             }
         }
         return readings;
+    }
+
+    /**
+     * The library with no belief in causes that nothing here would ever show, such as the mains of a machine fed from its
+     * tank: whatever is complained of, it is not them.
+     */
+    static Library withoutSilent(Library library) {
+        List<Cause> causes = new ArrayList<>();
+        for (int c = 0; c < library.causes().size(); c++) {
+            Cause cause = library.causes().get(c);
+            boolean heard = c == 0 || isHeard(library, c);
+            causes.add(heard ? cause : new Cause(cause.id(), cause.words(), 0, cause.component(), cause.repair()));
+        }
+        return new Library(causes, library.questions(), library.signatures());
+    }
+
+    private static boolean isHeard(Library library, int cause) {
+        return IntStream.range(0, library.questions().size()).anyMatch(q -> isFelt(library, cause, q));
     }
 
     private static boolean isFelt(Library library, int cause, int question) {

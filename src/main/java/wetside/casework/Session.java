@@ -21,6 +21,7 @@ import wetside.diagnosis.plan.Situation;
 public final class Session {
     private final Casework casework;
     private final Who who;
+    private Library library;
     private Inference inference;
     private Observations observations = Observations.none();
     private Posterior posterior;
@@ -33,7 +34,8 @@ public final class Session {
 
     /** Goes on with a library of more draws. */
     public void sharpen(Library library) {
-        inference = Inference.of(library);
+        this.library = library;
+        inference = Inference.of(Footprint.withoutSilent(library));
         posterior = inference.posterior(observations);
     }
 
@@ -56,7 +58,7 @@ public final class Session {
     }
 
     public Library library() {
-        return inference.library();
+        return library;
     }
 
     public Observations observations() {

@@ -66,4 +66,16 @@ class FootprintTest {
                 .contains("flow in 10 s", "brew warm-up time")
                 .doesNotContain("hot water in 15 s");
     }
+
+    @Test
+    void whatNothingHereWouldShowIsNotBelieved() {
+        Casework onTheTank = casework.about(List.of("mains: pressure too low", "jet: blocked by scale"));
+        Library library = new LibraryBuild(onTheTank).upTo(8, onTheTank.empty(), l -> {});
+        Library heard = Footprint.withoutSilent(library);
+        assertThat(heard.causes().get(heard.cause("mains: pressure too low")).weight())
+                .isZero();
+        assertThat(heard.causes().get(heard.cause("jet: blocked by scale")).weight())
+                .isPositive();
+        assertThat(heard.causes().get(heard.cause(Candidates.HEALTHY)).weight()).isPositive();
+    }
 }
