@@ -20,12 +20,12 @@ class FootprintTest {
             "motor: capacitor weak",
             "breaker: leaks when seated");
 
-    private final Casework casework = Installed.of(
+    private final Casework all = Installed.of(
                     MachineFile.bundled("twin-boiler-lever", Kinds.declarations())
                             .newest(),
                     Installation.UNKNOWN)
-            .casework(Procedures.bundled())
-            .about(CAUSES);
+            .casework(Procedures.bundled());
+    private final Casework casework = all.about(CAUSES);
 
     @Test
     void furtherDrawsReadAsIfEverythingHadBeenRun() {
@@ -69,7 +69,7 @@ class FootprintTest {
 
     @Test
     void whatNothingHereWouldShowIsNotBelieved() {
-        Casework onTheTank = casework.about(List.of("mains: pressure too low", "jet: blocked by scale"));
+        Casework onTheTank = all.about(List.of("mains: pressure too low", "jet: blocked by scale"));
         Library library = new LibraryBuild(onTheTank).upTo(8, onTheTank.empty(), l -> {});
         Library heard = Footprint.withoutSilent(library);
         assertThat(heard.causes().get(heard.cause("mains: pressure too low")).weight())

@@ -132,11 +132,11 @@ class HotSideTest {
     void hotWaterComesAndTheFillMakesTheBrewPressureKick() {
         Bench b = onTank().on().after(WARM);
         double before = b.slot("brew-boiler.pressure");
-        double taken = b.turn("water-tap.opened", "100 %").growth("water-spout.caught", 12);
-        assertThat(taken).isBetween(0.12, 0.3);
-        b.turn("water-tap.opened", "0 %").after(2);
+        double taken = b.turn("water-tap.opened", "100 %").growth("water-spout.caught", 10);
+        assertThat(taken).isBetween(0.1, 0.25);
+        assertThat(b.word("board.message")).isEqualTo("filling steam boiler");
         assertThat(b.slot("brew-boiler.pressure")).isLessThan(before - 2e5);
-        b.after(120);
+        b.turn("water-tap.opened", "0 %").after(120);
         assertThat(b.slot("steam-boiler.level")).isCloseTo(0.65, within(0.05));
     }
 
