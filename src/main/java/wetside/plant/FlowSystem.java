@@ -338,9 +338,14 @@ final class FlowSystem {
         System.arraycopy(storage, 0, frozen, 0, vessels);
     }
 
-    /** How far a vessel's pressure is from what it holds [Pa]. */
+    /** How far a vessel's pressure is from what its steam makes it [Pa]. */
     double off(int vessel) {
-        return Math.abs(off[vessel]) + Math.abs(f[vessel]) / storage[vessel];
+        return off[vessel];
+    }
+
+    /** Mass flow a vessel takes up per pressure [kg/(s Pa)]. */
+    double storage(int vessel) {
+        return storage[vessel];
     }
 
     /** Finds the pressure at which a suction node balances, the others held. */
