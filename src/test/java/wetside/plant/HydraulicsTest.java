@@ -85,7 +85,7 @@ class HydraulicsTest {
                     .orElseThrow();
             for (FluidPlan.Branch b : net.plan.branches()) {
                 double q = x[b.flow()];
-                assertThat(y[b.flow()]).as(b.name()).isCloseTo(q, within(1e-6 + 0.03 * most));
+                assertThat(y[b.flow()]).as(b.name()).isCloseTo(q, within(1e-6 + 0.1 * most));
             }
         }
     }
