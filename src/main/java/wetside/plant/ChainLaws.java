@@ -19,7 +19,7 @@ import wetside.blueprint.FluidPlan;
  * The rounding e has compact support, so that what is shut carries exactly nothing.
  */
 final class ChainLaws {
-    static final double SHUT = 1e17;
+    private static final double SHUT = 1e17;
     static final double DENSITY = 998.2;
     static final double GRAVITY = 9.80665;
     /** Below this opening a valve is shut. */
@@ -67,6 +67,11 @@ final class ChainLaws {
     private final double[] throughForward;
     private final double[] throughBack;
     private final double[] wet;
+    private final boolean[] stale;
+    /** Chains that are not shut, the first {@link #activeCount} of them. */
+    final int[] active;
+
+    int activeCount;
     private double air = 101325;
     /** Result of {@link #flow}: mass flow [kg/s] and its slopes with the pressures at both ends [kg/(s Pa)]. */
     final double[] q;
@@ -101,6 +106,8 @@ final class ChainLaws {
         throughForward = new double[count];
         throughBack = new double[count];
         wet = new double[count];
+        stale = new boolean[count];
+        active = new int[count];
         q = new double[count];
         byFrom = new double[count];
         byTo = new double[count];
@@ -127,6 +134,11 @@ final class ChainLaws {
         }
         openings[c] = valves.toArray(Opening[]::new);
         weight[c] = DENSITY * GRAVITY * rise;
+        fixedA[c] = Math.max(LEAST_A, fixedA[c]);
+        a[c] = fixedA[c];
+        b[c] = fixedB[c];
+        drive[c] = crack[c];
+        stale[c] = true;
     }
 
     private void special(FluidPlan.Branch branch, int c) {
@@ -160,27 +172,40 @@ final class ChainLaws {
     /** Reads openings, shifts and speeds; forgets what stood at the ends. */
     void open(double[] x, double airPressure) {
         air = airPressure;
+        activeCount = 0;
         for (int c = 0; c < count; c++) {
-            double sumA = fixedA[c];
-            double sumB = fixedB[c];
-            for (Opening valve : openings[c]) {
-                double o = x[valve.slot];
-                if (!(o > LEAST_OPENING)) {
-                    sumA = SHUT;
-                    sumB = 0;
-                    break;
-                }
-                double inverse = 1 / Math.min(1, o);
-                sumA += valve.a * inverse;
-                sumB += valve.b * inverse * inverse;
+            if (openings[c].length > 0) {
+                valves(c, x);
             }
-            a[c] = Math.max(LEAST_A, sumA);
-            b[c] = sumB;
-            drive[c] = type[c] == PUMP
-                    ? Math.max(0, x[shift[c]])
-                    : crack[c] + (shift[c] == FluidPlan.ALWAYS ? 0 : x[shift[c]]);
-            carry(c, 1, 1, 1);
+            if (shift[c] >= 0) {
+                drive[c] = type[c] == PUMP ? Math.max(0, x[shift[c]]) : crack[c] + x[shift[c]];
+            }
+            if (a[c] < SHUT) {
+                active[activeCount++] = c;
+            } else {
+                q[c] = 0;
+                byFrom[c] = 0;
+                byTo[c] = 0;
+            }
         }
+    }
+
+    private void valves(int c, double[] x) {
+        double sumA = fixedA[c];
+        double sumB = fixedB[c];
+        for (Opening valve : openings[c]) {
+            double o = x[valve.slot];
+            if (!(o > LEAST_OPENING)) {
+                sumA = SHUT;
+                break;
+            }
+            double inverse = 1 / Math.min(1, o);
+            sumA += valve.a * inverse;
+            sumB += valve.b * inverse * inverse;
+        }
+        stale[c] |= sumA != a[c] || sumB != b[c];
+        a[c] = sumA;
+        b[c] = sumB;
     }
 
     /**
@@ -193,10 +218,16 @@ final class ChainLaws {
     void carry(int c, double forward, double back, double wet) {
         double f = Math.max(1e-12, forward);
         double r = Math.max(1e-12, back);
-        aForward[c] = Math.min(SHUT, a[c] / f);
-        bForward[c] = b[c] / (f * f);
-        aBack[c] = Math.min(SHUT, a[c] / r);
-        bBack[c] = b[c] / (r * r);
+        if (!stale[c] && f == throughForward[c] && r == throughBack[c] && wet == this.wet[c]) {
+            return;
+        }
+        stale[c] = false;
+        double byF = f == 1 ? 1 : 1 / f;
+        double byR = r == 1 ? 1 : 1 / r;
+        aForward[c] = Math.min(SHUT, a[c] * byF);
+        bForward[c] = b[c] * byF * byF;
+        aBack[c] = Math.min(SHUT, a[c] * byR);
+        bBack[c] = b[c] * byR * byR;
         leakForward[c] = leak[c] * f;
         leakBack[c] = leak[c] * r;
         throughForward[c] = f;
@@ -217,16 +248,12 @@ final class ChainLaws {
     }
 
     private void passage(int c, double x) {
-        double slope;
-        if (x >= 0) {
-            double s = Math.sqrt(aForward[c] * aForward[c] + 4 * bForward[c] * x);
-            q[c] = 2 * x / (aForward[c] + s);
-            slope = 1 / s;
-        } else {
-            double s = Math.sqrt(aBack[c] * aBack[c] - 4 * bBack[c] * x);
-            q[c] = 2 * x / (aBack[c] + s);
-            slope = 1 / s;
-        }
+        boolean forward = x >= 0;
+        double la = forward ? aForward[c] : aBack[c];
+        double s = Math.sqrt(la * la + 4 * (forward ? bForward[c] : bBack[c]) * Math.abs(x));
+        double inverse = 1 / (s * (la + s));
+        q[c] = 2 * x * s * inverse;
+        double slope = (la + s) * inverse;
         byFrom[c] = slope;
         byTo[c] = -slope;
     }
@@ -303,6 +330,10 @@ final class ChainLaws {
         q[c] = flow;
         byFrom[c] = byIn;
         byTo[c] = byOut;
+    }
+
+    boolean isShut(int c) {
+        return a[c] >= SHUT;
     }
 
     boolean isPump(int c) {

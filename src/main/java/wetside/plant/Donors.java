@@ -28,6 +28,8 @@ final class Donors {
 
     private static final double AIR_DENSITY = 1.2 / 101325;
     private static final double STEAM_DENSITY = 0.6e-5;
+    private static final double TRACE = 1e-9;
+    private static final double NOTHING = 1e-7;
     private static final int STEPS = 256;
     private static final double[] EXPANSION = expansion();
 
@@ -47,10 +49,16 @@ final class Donors {
     private final double[] share;
     private final double[] forward;
     private final double[] back;
+    private final double[] wet;
+    private final double[] gasAhead;
+    private final double[] gasBack;
+    private final double[][] told;
+    private final double[][] kept;
     private final double[] inflow;
     private final double[] inflowGas;
     private VesselRow[] rows;
     private double[] x;
+    private double airRatio;
     private double gas;
     private double surface;
 
@@ -70,6 +78,11 @@ final class Donors {
         inflowGas = new double[system.unknowns];
         forward = new double[n];
         back = new double[n];
+        wet = new double[n];
+        gasAhead = new double[n];
+        gasBack = new double[n];
+        told = new double[][] {forward, back, wet, gasAhead, gasBack};
+        kept = new double[told.length][n];
     }
 
     private static double top(double height) {
@@ -91,10 +104,10 @@ final class Donors {
     }
 
     private static double expansion(double upstream, double downstream) {
-        double at = STEPS * Math.max(0, downstream / upstream);
-        if (!(at < STEPS)) {
+        if (!(downstream < upstream)) {
             return 1;
         }
+        double at = STEPS * Math.max(0, downstream / upstream);
         int k = (int) at;
         return EXPANSION[k] + (at - k) * (EXPANSION[k + 1] - EXPANSION[k]);
     }
@@ -107,63 +120,103 @@ final class Donors {
         share[site] = value;
     }
 
-    void begin(double[] x, VesselRow[] rows) {
+    void begin(double[] x, VesselRow[] rows, double airPressure) {
+        airRatio = Math.sqrt(AIR_DENSITY * airPressure / ChainLaws.DENSITY);
         this.x = x;
         this.rows = rows;
     }
 
-    /**
-     * Tells the laws what is carried at the system's pressures.
-     *
-     * @return largest relative change of what a flowing chain lets through, since the last call
-     */
-    double carry() {
-        double most = 0;
-        for (int c = 0; c < laws.count; c++) {
+    /** Tells the laws what is carried at the system's pressures. */
+    void carry() {
+        for (int k = 0; k < laws.activeCount; k++) {
+            int c = laws.active[k];
             double pFrom = system.p[system.from[c]];
             double pTo = system.p[system.to[c]];
             double f = through(from[c], pFrom, pTo);
-            double gasF = gas;
+            double gasForward = gas;
             double dry = surface;
             double b = through(to[c], pTo, pFrom);
-            double flow = laws.q[c];
-            if (Math.abs(flow) > 1e-7) {
-                double was = flow > 0 ? forward[c] : back[c];
-                most = Math.max(most, Math.abs((flow > 0 ? f : b) / was - 1));
-            }
             forward[c] = f;
             back[c] = b;
-            laws.carry(c, f, b, 1 - Math.min(dry, surface));
-            system.gas(c, gasF, gas);
+            wet[c] = 1 - Math.min(dry, surface);
+            gasAhead[c] = gasForward;
+            gasBack[c] = gas;
+            tell(c);
+        }
+    }
+
+    private void tell(int c) {
+        laws.carry(c, forward[c], back[c], wet[c]);
+        system.gas(c, gasAhead[c], gasBack[c]);
+    }
+
+    /** Keeps what was last told to the laws. */
+    void keep() {
+        for (int k = 0; k < told.length; k++) {
+            System.arraycopy(told[k], 0, kept[k], 0, told[k].length);
+        }
+    }
+
+    /** Tells the laws again what was kept. */
+    void restore() {
+        for (int k = 0; k < told.length; k++) {
+            System.arraycopy(kept[k], 0, told[k], 0, told[k].length);
+        }
+        for (int k = 0; k < laws.activeCount; k++) {
+            tell(laws.active[k]);
+        }
+    }
+
+    /** Largest relative error in what a flowing chain was taken to let through, now that pressures are known. */
+    double error() {
+        double most = 0;
+        for (int k = 0; k < laws.activeCount; k++) {
+            int c = laws.active[k];
+            double flow = laws.q[c];
+            boolean ahead = flow >= 0;
+            double was = ahead ? forward[c] : back[c];
+            Place donor = ahead ? from[c] : to[c];
+            if (Math.abs(flow) > NOTHING && !(was == 1 && isWater(donor))) {
+                double pFrom = system.p[system.from[c]];
+                double pTo = system.p[system.to[c]];
+                double now = ahead ? through(donor, pFrom, pTo) : through(donor, pTo, pFrom);
+                most = Math.max(most, Math.abs(now / was - 1));
+            }
         }
         return most;
+    }
+
+    private boolean isWater(Place place) {
+        return switch (place.sort) {
+            case VESSEL -> place.height <= rows[place.index].level;
+            case NODE -> share[place.index] < TRACE;
+            case STOCK -> true;
+            case OUTSIDE -> false;
+        };
     }
 
     /** Share of the water's flow that comes from a place; leaves {@link #gas} and {@link #surface}. */
     private double through(Place place, double here, double there) {
         gas = 0;
         surface = 0;
-        switch (place.sort) {
-            case VESSEL -> {
-                VesselRow row = rows[place.index];
-                double dry = smooth((place.height - row.level) / BAND);
-                return dry == 0 ? 1 : mixed(dry, row.gasDensity, here, there);
-            }
-            case OUTSIDE -> {
-                return mixed(1, AIR_DENSITY * here, here, there);
-            }
-            case STOCK -> {
-                return place.index < 0 ? 1 : smooth(x[place.index] / LAST_OF_STOCK);
-            }
-            default -> {
-                double s = share[place.index];
-                if (s < 1e-9) {
-                    return 1;
-                }
-                double r = ratio(STEAM_DENSITY * Math.max(1e3, here), here, there);
-                return mixed(s / (s + r * (1 - s)), r);
-            }
+        if (place.sort == Sort.OUTSIDE) {
+            gas = 1;
+            surface = 1;
+            return airRatio * expansion(here, there);
         }
+        if (place.sort == Sort.STOCK) {
+            return place.index < 0 ? 1 : smooth(x[place.index] / LAST_OF_STOCK);
+        }
+        if (isWater(place)) {
+            return 1;
+        }
+        if (place.sort == Sort.VESSEL) {
+            VesselRow row = rows[place.index];
+            return mixed(smooth((place.height - row.level) / BAND), row.gasDensity, here, there);
+        }
+        double s = share[place.index];
+        double r = ratio(STEAM_DENSITY * Math.max(1e3, here), here, there);
+        return mixed(s / (s + r * (1 - s)), r);
     }
 
     private double mixed(double dry, double density, double here, double there) {
@@ -190,7 +243,8 @@ final class Donors {
         for (int turn = 0; turn < 2; turn++) {
             Arrays.fill(inflow, 0);
             Arrays.fill(inflowGas, 0);
-            for (int c = 0; c < laws.count; c++) {
+            for (int k = 0; k < laws.activeCount; k++) {
+                int c = laws.active[k];
                 double flow = laws.q[c];
                 int site = flow >= 0 ? system.to[c] : system.from[c];
                 if (site >= system.vessels && site < system.unknowns) {

@@ -8,7 +8,7 @@ package wetside.plant;
 final class FlowNewton {
     private static final int QUICK = 30;
     private static final int CAP = 160;
-    private static final double BALANCED = 1e-10;
+    private static final double BALANCED = 3e-10;
     private static final double ACCEPTED = 1e-9;
     /** What a vessel's pressure may be off [Pa]: its mass is kept elsewhere, from the flows. */
     private static final double NOTHING = 1e-3;
@@ -130,7 +130,7 @@ final class FlowNewton {
         System.arraycopy(system.z, 0, inner, 0, inner.length);
         double length = 1;
         double there = at(1);
-        double enough = 0.5 * Math.abs(here);
+        double enough = 0.3 * Math.abs(here);
         if (Math.abs(there) <= enough || !(here < 0)) {
             return;
         }

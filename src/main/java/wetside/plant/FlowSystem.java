@@ -25,6 +25,9 @@ final class FlowSystem {
     /** Mass a line takes up per pressure: a few millilitres of water and the wall around them [kg/Pa]. */
     static final double COMPLIANCE = 3e-12;
 
+    /** A suction pressure this near its root is as good as there [Pa]. */
+    private static final double CLOSE = 1e-3;
+
     final int vessels;
     final int unknowns;
     final ChainLaws laws;
@@ -45,6 +48,7 @@ final class FlowSystem {
     private final boolean[] solved;
     private final int[] suction;
     private final int[][] suctionChains;
+    private final boolean[] known;
     private final SparseLu lu;
     private final int[] fromFrom;
     private final int[] fromTo;
@@ -81,10 +85,14 @@ final class FlowSystem {
         solved = new boolean[unknowns];
         gasForward = new double[laws.count];
         gasBack = new double[laws.count];
+        known = new boolean[laws.count];
         suction = suctionNodes();
         suctionChains = new int[suction.length][];
         for (int s = 0; s < suction.length; s++) {
             suctionChains[s] = chainsAt(suction[s]);
+            for (int c : suctionChains[s]) {
+                known[c] = true;
+            }
         }
         List<int[]> pairs = new ArrayList<>();
         for (int c = 0; c < laws.count; c++) {
@@ -177,10 +185,13 @@ final class FlowSystem {
         Arrays.fill(steam, 0);
         Arrays.fill(air, 0);
         double[] q = laws.q;
-        for (int c = 0; c < laws.count; c++) {
+        for (int k = 0; k < laws.activeCount; k++) {
+            int c = laws.active[k];
             int i = from[c];
             int j = to[c];
-            laws.flow(c, p[i], p[j]);
+            if (!known[c]) {
+                laws.flow(c, p[i], p[j]);
+            }
             double flow = q[c];
             if (i < unknowns) {
                 f[i] += flow;
@@ -196,10 +207,10 @@ final class FlowSystem {
         }
         for (int v = 0; v < vessels; v++) {
             VesselRow row = rows[v];
-            f[v] += air[v] + (row.massAt(z[v], row.air + dt * air[v]) - row.mass) / dt;
+            f[v] += air[v] + (row.massAt(z[v], airAfter(v, row.air)) - row.mass) / dt;
             off[v] = p[v] - z[v] - dt * row.boil * (steam[v] - row.assumed);
             storage[v] = row.byPressure / dt;
-            perAir[v] = row.air + dt * air[v] > Flash.LEAST_AIR ? -row.byAir : 0;
+            perAir[v] *= -row.byAir;
         }
         for (int k = vessels; k < unknowns; k++) {
             f[k] += COMPLIANCE * (p[k] - before[k]) / dt;
@@ -209,6 +220,19 @@ final class FlowSystem {
                 f[k] += solved[k] ? 0 : anchor * (p[k] - anchorAt[k]);
             }
         }
+    }
+
+    /** Air in a vessel when the step ends; leaves in {@link #perAir} how it follows the flow. It never quite runs out. */
+    private double airAfter(int v, double before) {
+        double change = dt * air[v];
+        if (change >= 0) {
+            perAir[v] = 1;
+            return before + change;
+        }
+        double spare = before - Flash.LEAST_AIR + 1e-12;
+        double left = spare / (spare - change);
+        perAir[v] = left * left;
+        return Flash.LEAST_AIR + spare * left;
     }
 
     private void gasEnters(int site, int from, int to, double flow) {
@@ -232,7 +256,8 @@ final class FlowSystem {
     boolean step(double[] d) {
         double[] a = lu.a;
         lu.clear();
-        for (int c = 0; c < laws.count; c++) {
+        for (int k = 0; k < laws.activeCount; k++) {
+            int c = laws.active[k];
             double byFrom = laws.byFrom[c];
             double byTo = laws.byTo[c];
             int i = from[c];
@@ -277,7 +302,8 @@ final class FlowSystem {
         for (int v = 0; v < vessels; v++) {
             dz[v] = d[v] + off[v];
         }
-        for (int c = 0; c < laws.count; c++) {
+        for (int k = 0; k < laws.activeCount; k++) {
+            int c = laws.active[k];
             double gas = laws.q[c] >= 0 ? gasForward[c] : gasBack[c];
             if (gas > 0) {
                 double change = gas
@@ -312,9 +338,14 @@ final class FlowSystem {
         System.arraycopy(storage, 0, frozen, 0, vessels);
     }
 
-    /** How far a vessel's pressure is from what it holds [Pa]. */
+    /** How far a vessel's pressure is from what its steam makes it [Pa]. */
     double off(int vessel) {
-        return Math.abs(off[vessel]) + Math.abs(f[vessel]) / storage[vessel];
+        return off[vessel];
+    }
+
+    /** Mass flow a vessel takes up per pressure [kg/(s Pa)]. */
+    double storage(int vessel) {
+        return storage[vessel];
     }
 
     /** Finds the pressure at which a suction node balances, the others held. */
@@ -329,6 +360,9 @@ final class FlowSystem {
             double sum = COMPLIANCE * (x - before[node]) / dt;
             double by = COMPLIANCE / dt;
             for (int c : chains) {
+                if (laws.isShut(c)) {
+                    continue;
+                }
                 if (from[c] == node) {
                     laws.flow(c, x, p[to[c]]);
                     sum += laws.q[c];
@@ -345,7 +379,12 @@ final class FlowSystem {
                 low = x;
             }
             double move = -sum / by;
-            if (Math.abs(sum) < 1e-12 || Math.abs(move) < 1e-7 + 1e-13 * Math.abs(x) || high - low < 1e-7) {
+            if (Math.abs(sum) < 1e-12 || high - low < 1e-7) {
+                break;
+            }
+            if (Math.abs(move) < CLOSE) {
+                x += move;
+                follow(node, chains, move);
                 break;
             }
             double next = x + Math.max(-reach, Math.min(reach, move));
@@ -359,5 +398,12 @@ final class FlowSystem {
             x = next;
         }
         p[node] = x;
+    }
+
+    /** So small a move may be followed along the slopes. */
+    private void follow(int node, int[] chains, double move) {
+        for (int c : chains) {
+            laws.q[c] += (from[c] == node ? laws.byFrom[c] : laws.byTo[c]) * move;
+        }
     }
 }

@@ -25,6 +25,7 @@ public final class Hydraulics {
     private final Donors donors;
     private final FlowNewton newton;
     private final FlowReadout readout;
+    private final Assumed assumed;
     private final Convergence convergence = new Convergence();
     private final int[] heldSlot;
     private final int[] nodeSlot;
@@ -72,6 +73,7 @@ public final class Hydraulics {
         donors = new Donors(plan, chains, system, site);
         newton = new FlowNewton(system, convergence);
         readout = new FlowReadout(plan, net, chains, site, system);
+        assumed = new Assumed();
         names = new String[unknowns];
         for (int k = 0; k < unknowns; k++) {
             names[k] = k < vesselCount ? plan.vessel(k).name() : beside(plan, net.kept.get(k - vesselCount));
@@ -130,12 +132,16 @@ public final class Hydraulics {
         convergence.solves++;
         donors.carry();
         boolean balanced = newton.solve();
-        donors.mix();
-        for (int k = 0; k < REPEATS && balanced && donors.carry() > SAME; k++) {
+        for (int k = 0; k < REPEATS && balanced && believesOtherwise(); k++) {
             convergence.repeats++;
-            balanced = newton.solve() || again();
-            donors.mix();
+            assumed.keep();
+            donors.carry();
+            if (!newton.solve() && !again()) {
+                assumed.restore();
+                break;
+            }
         }
+        donors.mix();
         store(x, v);
         if (!balanced) {
             convergence.failures++;
@@ -145,11 +151,36 @@ public final class Hydraulics {
         return balanced;
     }
 
+    /** Whether the flows show that something else stood at their donors than was assumed. */
+    private boolean believesOtherwise() {
+        donors.mix();
+        return donors.error() > SAME;
+    }
+
     /** From the start of the step, where the vessels at least agree with what they hold. */
     private boolean again() {
         System.arraycopy(system.before, 0, system.p, 0, system.unknowns);
         system.restart();
         return newton.solve();
+    }
+
+    /** A balanced solution with what it assumed, in case the better assumption finds none. */
+    private final class Assumed {
+        private final double[] p = new double[system.unknowns];
+        private final double[] z = new double[vesselCount];
+
+        void keep() {
+            System.arraycopy(system.p, 0, p, 0, p.length);
+            System.arraycopy(system.z, 0, z, 0, z.length);
+            donors.keep();
+        }
+
+        void restore() {
+            System.arraycopy(p, 0, system.p, 0, p.length);
+            System.arraycopy(z, 0, system.z, 0, z.length);
+            donors.restore();
+            system.evaluate();
+        }
     }
 
     private void load(double[] x, double dt, VesselRow[] v) {
@@ -168,7 +199,7 @@ public final class Hydraulics {
         }
         System.arraycopy(system.p, 0, system.before, 0, system.before.length);
         system.begin(dt, v);
-        donors.begin(x, v);
+        donors.begin(x, v, air);
     }
 
     private void store(double[] x, VesselRow[] v) {

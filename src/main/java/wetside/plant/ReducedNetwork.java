@@ -34,6 +34,7 @@ final class ReducedNetwork {
     private final Set<Integer> wanted = new HashSet<>();
     private final Map<Integer, List<Chain>> at = new TreeMap<>();
     private final Set<Integer> gone = new HashSet<>();
+    private final Set<Integer> level = new HashSet<>();
 
     ReducedNetwork(FluidPlan plan) {
         this.plan = plan;
@@ -41,6 +42,10 @@ final class ReducedNetwork {
         plan.openings().forEach(o -> fixed.add(o.node()));
         plan.outlets().forEach(o -> fixed.add(o.node()));
         plan.pressures().forEach(p -> wanted.add(p.node()));
+        for (FluidPlan.Loop loop : plan.loops()) {
+            wayToVessel(loop.upper());
+            wayToVessel(loop.lower());
+        }
         for (int k = 0; k < plan.branches().size(); k++) {
             FluidPlan.Branch branch = plan.branches().get(k);
             if (branch.from() != branch.to()) {
@@ -109,9 +114,45 @@ final class ReducedNetwork {
         aliases.addAll(0, fresh);
     }
 
+    /**
+     * Height gained along a link [m]. Pipes of a natural circulation count as level: both ends of the vessel they hang on
+     * are taken at one pressure, so the column in the vessel is missing that would balance theirs.
+     */
     double rise(Chain.Link link) {
-        double rise = plan.branches().get(link.branch()).rise();
+        double rise = level.contains(link.branch())
+                ? 0
+                : plan.branches().get(link.branch()).rise();
         return link.forward() ? rise : -rise;
+    }
+
+    /** Passages on the shortest way from a node to a vessel. */
+    private void wayToVessel(int start) {
+        Set<Integer> vessels = new HashSet<>();
+        plan.takeOffs().forEach(t -> vessels.add(t.node()));
+        Map<Integer, Integer> by = new TreeMap<>();
+        List<Integer> reached = new ArrayList<>(List.of(start));
+        for (int k = 0; k < reached.size(); k++) {
+            int node = reached.get(k);
+            if (vessels.contains(node)) {
+                for (int at = node; at != start; at = other(by.get(at), at)) {
+                    level.add(by.get(at));
+                }
+                return;
+            }
+            for (int b = 0; b < plan.branches().size(); b++) {
+                int next = other(b, node);
+                boolean passage = plan.branches().get(b).law() instanceof FluidPlan.Passage;
+                if (passage && next >= 0 && next != start && by.putIfAbsent(next, b) == null) {
+                    reached.add(next);
+                }
+            }
+        }
+    }
+
+    /** The far end of a branch, or -1 when it does not touch the node. */
+    private int other(int branch, int node) {
+        FluidPlan.Branch b = plan.branches().get(branch);
+        return b.from() == node ? b.to() : b.to() == node ? b.from() : -1;
     }
 
     private boolean joinOne() {

@@ -13,7 +13,7 @@ import wetside.physics.Terms;
 public final class TwinNetwork {
     public final Slots slots = new Slots();
     public final FluidPlan plan = new FluidPlan(slots);
-    public final int air = slots.smooth("surroundings.air pressure", 101325);
+    public final int airPressure = slots.smooth("surroundings.air pressure", 101325);
     public final int mains = slots.smooth("mains pressure", 4e5);
     public final int stock = slots.smooth("stock", 2);
     public final int fromMains = slots.state("from mains", 1);
@@ -28,6 +28,8 @@ public final class TwinNetwork {
     public final int groupPressure;
     public final Hydraulics hydraulics;
     public final VesselRow[] rows;
+    public final double[] mass = new double[2];
+    public final double[] air = new double[2];
     private int nodes;
 
     /** Numbers a machine could have; null is everyday. */
@@ -35,13 +37,14 @@ public final class TwinNetwork {
         int cold = slots.smooth("cold", 293.15);
         int salt = slots.smooth("salt", 0.05);
         int atMains = held("mains", mains, cold, salt, -1);
-        int atTank = held("tank", air, cold, salt, stock);
+        int atTank = held("tank", airPressure, cold, salt, stock);
         int selected = node();
         int suction = node();
         int out = node();
         int afterCheck = node();
         int group = node();
         int upper = node();
+        int lower = node();
         plan.vessel("brew boiler", 0.75e-3, 1.2e9, 1, 0);
         plan.vessel("steam boiler", 2e-3, 1.2e9, 0.6, 1);
         int brewIn = vessel(0, 0.05);
@@ -70,7 +73,9 @@ public final class TwinNetwork {
         plan.branch("expansion valve", afterCheck, outlet("expansion drain"), relief(r), -1);
         passage("fill valve", out, steamIn, hole(1.4e-3), fill, 0);
         passage("upper pipe", brewTop, upper, pipe(8e-3, 0.5), -1, 0.1);
-        passage("lower pipe", brewBack, upper, pipe(8e-3, 0.5), -1, 0.2);
+        passage("lower pipe", brewBack, lower, pipe(8e-3, 0.5), -1, 0.2);
+        passage("group body", upper, lower, hole(6e-3), -1, 0);
+        plan.loop("thermosiphon", upper, lower, 2, 10, 0.12);
         passage("jet", upper, group, hole(pick(r, 0.7e-3, 0.05e-3, 1.5e-3)), -1, 0);
         passage("group valve", group, outlet("cup"), hole(pick(r, 1e-3, 0.05e-3, 4e-3)), lever, -0.1);
         passage("steam tap", steamTop, outlet("tip"), hole(pick(r, 2e-3, 0.5e-3, 4e-3)), tap, 0.1);
@@ -162,6 +167,37 @@ public final class TwinNetwork {
     private static FluidPlan.OneWay relief(Random r) {
         double set = pick(r, 11e5, 1e5, 16e5);
         return new FluidPlan.OneWay(set, 0.2e5, 0.5e5 / 0.03, 1e5 / (0.05 * 0.05), 0);
+    }
+
+    /** Content of both boilers, moved on by {@link #step}: brew boiler full at 93 °C, steam boiler at 124 °C. */
+    public void warm() {
+        mass[0] = 0.72;
+        air[0] = 1e-5;
+        mass[1] = 1.15;
+        air[1] = 1e-6;
+    }
+
+    /** A step at constant temperatures; what flows is moved. */
+    public boolean step(double[] x, double dt) {
+        rows[0].at(mass[0], air[0], 366, 3500);
+        rows[1].at(mass[1], air[1], 397, 6500);
+        boolean balanced = hydraulics.solve(x, dt, rows);
+        for (int k = 0; k < plan.branches().size(); k++) {
+            FluidPlan.Branch b = plan.branches().get(k);
+            move(b.from(), -x[b.flow()], hydraulics.gasShare(k), dt);
+            move(b.to(), x[b.flow()], hydraulics.gasShare(k), dt);
+        }
+        return balanced;
+    }
+
+    private void move(int node, double flow, double gas, double dt) {
+        for (FluidPlan.TakeOff t : plan.takeOffs()) {
+            if (t.node() == node) {
+                double share = gas * (flow < 0 ? rows[t.vessel()].airShare : 1);
+                mass[t.vessel()] += dt * flow * (1 - share);
+                air[t.vessel()] = Math.max(Flash.LEAST_AIR, air[t.vessel()] + dt * flow * share);
+            }
+        }
     }
 
     /** A state array at rest. */
