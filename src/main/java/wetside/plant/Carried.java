@@ -55,6 +55,8 @@ final class Carried {
     final double[] intoHeat;
     /** Σ q (h − u') at each vessel [W]: how the flows would move its temperature. */
     final double[] advected;
+    /** Steam that entered each vessel, less what left it [kg/s]: its latent heat is in {@link #advected}. */
+    final double[] steam;
     /** Booked over the run: mass and energy in from openings, out through outlets, left in the lines. */
     final double[] books = new double[BOOKS];
 
@@ -108,6 +110,7 @@ final class Carried {
         branchSalt = new double[m];
         intoHeat = new double[heat.count()];
         advected = new double[vessels.length];
+        steam = new double[vessels.length];
     }
 
     private static int[] filled(int n) {
@@ -121,6 +124,7 @@ final class Carried {
         round++;
         Arrays.fill(intoHeat, 0);
         Arrays.fill(advected, 0);
+        Arrays.fill(steam, 0);
         busiest = 0;
         gasTurnover = 0;
         for (FluidPlan.Outlet o : plan.outlets()) {
@@ -230,7 +234,8 @@ final class Carried {
             VesselState v = vessels[vesselAt[node]];
             v.book(-q * dt, branchAir[i], hGiven, branchSalt[i]);
             advected[vesselAt[node]] -= q * (hGiven - (1 - branchAir[i]) * v.liquidEnergy());
-            note(q, branchAir[i], v, hydraulics.gasShare(i));
+            steam[vesselAt[node]] -= q * Math.max(0, hydraulics.gasShare(i) - branchAir[i]);
+            note(q, v, hydraulics.gasShare(i));
         } else if (openingAt[node] >= 0) {
             FluidPlan.Opening o = plan.openings().get(openingAt[node]);
             if (o.stock() >= 0) {
@@ -302,7 +307,7 @@ final class Carried {
         busiest = Math.max(busiest, liquid);
     }
 
-    private void note(double q, double airShare, VesselState v, double gas) {
+    private void note(double q, VesselState v, double gas) {
         busiest = Math.max(busiest, q * (1 - gas));
         if (gas > 0 && v.airShareOfGas() > AIRLESS) {
             gasTurnover = Math.max(gasTurnover, q * gas / v.gasMass());
@@ -313,11 +318,13 @@ final class Carried {
         System.arraycopy(books, 0, into, 0, BOOKS);
         System.arraycopy(intoHeat, 0, into, BOOKS, intoHeat.length);
         System.arraycopy(advected, 0, into, BOOKS + intoHeat.length, advected.length);
+        System.arraycopy(steam, 0, into, BOOKS + intoHeat.length + advected.length, steam.length);
     }
 
     void load(double[] saved) {
         System.arraycopy(saved, 0, books, 0, BOOKS);
         System.arraycopy(saved, BOOKS, intoHeat, 0, intoHeat.length);
         System.arraycopy(saved, BOOKS + intoHeat.length, advected, 0, advected.length);
+        System.arraycopy(saved, BOOKS + intoHeat.length + advected.length, steam, 0, steam.length);
     }
 }

@@ -114,7 +114,7 @@ public final class Plant {
         heat.predict(x, temperatures, capacities, advectedByNode, slopes, ambient, dt);
         heat.fluxes(ambient);
         for (int v = 0; v < vessels.length; v++) {
-            vessels[v].tell(heat.predicted[nodes.ofVessel(v)]);
+            vessels[v].tell(heat.predicted[nodes.ofVessel(v)], carried.steam[v]);
         }
         boolean found = hydraulics.solve(x, dt, rows);
         carried.move(x, temperatures, atmosphere, dt);
@@ -342,7 +342,7 @@ public final class Plant {
             temperatures = p.temperatures.clone();
             slopes = p.slopes.clone();
             vessels = new double[4 * p.vessels.length];
-            flows = new double[Carried.BOOKS + p.carried.intoHeat.length + p.vessels.length];
+            flows = new double[Carried.BOOKS + p.carried.intoHeat.length + 2 * p.vessels.length];
             store(p);
         }
 

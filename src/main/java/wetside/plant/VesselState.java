@@ -62,9 +62,9 @@ final class VesselState {
         Saturation.at(flash.temperature(), s);
     }
 
-    /** Tells the water solver what is in here, held at the temperature the heat step found. */
-    void tell(double heated) {
-        row.at(water, air, heated, flash.capacity());
+    /** Tells the water solver what is in here, held at the temperature the heat step found, some steam already felt in it. */
+    void tell(double heated, double steam) {
+        row.at(water, air, heated, flash.capacity(), steam);
     }
 
     double temperature() {

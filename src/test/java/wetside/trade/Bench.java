@@ -127,7 +127,7 @@ final class Bench {
     double until(String reading, double above, double atMost) {
         double start = run.time();
         while (read(reading) < above && run.time() - start < atMost) {
-            after(2);
+            after(0.5);
         }
         return run.time() - start;
     }
