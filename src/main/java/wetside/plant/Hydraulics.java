@@ -188,7 +188,7 @@ public final class Hydraulics {
         laws.open(x, air);
         Arrays.fill(laws.q, 0);
         for (int k = 0; k < vesselCount; k++) {
-            system.p[k] = v[k].pressure();
+            system.p[k] = v[k].guess();
         }
         for (int k = 0; k < nodeSlot.length; k++) {
             system.p[vesselCount + k] = x[nodeSlot[k]];

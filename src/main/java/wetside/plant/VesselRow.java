@@ -16,6 +16,7 @@ public final class VesselRow {
     final double volume;
     final double stiffness;
     private static final double STIFF = 1e8;
+    private static final double FULL = 0.99;
 
     private final double[] sat = new double[Saturation.SIZE];
     private double temperature;
@@ -29,6 +30,7 @@ public final class VesselRow {
     double air;
     double assumed;
     double pressure;
+    double last;
     double level;
     /** Density of steam and air together [kg/m³], and the air's share of their mass. */
     double gasDensity;
@@ -131,6 +133,11 @@ public final class VesselRow {
     /** Pressure at the end of the step [Pa]; right for a vessel full of liquid, provisional for one with steam. */
     public double pressure() {
         return pressure;
+    }
+
+    /** Where the search for the pressure begins: a full vessel stays near where it was, however much it was heated. */
+    double guess() {
+        return level > FULL && last > 0 ? last : pressure;
     }
 
     /** Share of the volume that was liquid when the step began. */
