@@ -48,8 +48,11 @@ public final class Foresight {
         Posterior posterior = inPlay.posterior();
         double[][] chance = new double[inPlay.size()][count];
         for (int a = 0; a < chance.length; a++) {
-            double[] truth = inPlay.known(a) ? posterior.fit(inPlay.position(a))
-                            .options(posterior.inference().columns(inPlay.position(a)), q, count) : new double[count];
+            double[] truth = inPlay.known(a)
+                    ? posterior
+                            .fit(inPlay.position(a))
+                            .options(posterior.inference().columns(inPlay.position(a)), q, count)
+                    : new double[count];
             double missing = 1 - Arrays.stream(truth).sum();
             for (int k = 0; k < count; k++) {
                 chance[a][k] = missing * posterior.inference().pool().chance(q, k);

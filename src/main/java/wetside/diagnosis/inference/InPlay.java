@@ -31,7 +31,10 @@ public final class InPlay {
         }
         return new InPlay(
                 posterior,
-                ranking.stream().limit(kept).mapToInt(Posterior.Ranked::position).toArray());
+                ranking.stream()
+                        .limit(kept)
+                        .mapToInt(Posterior.Ranked::position)
+                        .toArray());
     }
 
     public Posterior posterior() {
