@@ -1,10 +1,12 @@
 package wetside.docs;
 
+import static java.nio.charset.StandardCharsets.UTF_8;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.tngtech.archunit.core.domain.JavaClass;
 import com.tngtech.archunit.core.importer.ClassFileImporter;
 import com.tngtech.archunit.core.importer.ImportOption;
+import java.net.URLDecoder;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -86,7 +88,7 @@ class PagesTest {
     }
 
     private static boolean leadsSomewhere(Path page, String text, String to) {
-        String[] parts = to.split("#", 2);
+        String[] parts = URLDecoder.decode(to, UTF_8).split("#", 2);
         Path file = parts[0].isEmpty() ? page : page.resolveSibling(parts[0]).normalize();
         if (!parts[0].isEmpty() && !Files.exists(file)) {
             return false;

@@ -15,8 +15,11 @@ public record Alike(List<Integer> positions, Optional<Question> parting) {
     /** Two causes are told apart by a question whose outcomes they share less than this far. */
     private static final double TOLD_APART = 0.3;
 
+    private static final int LEADING = 20;
+    private static final double WORTH_NAMING = 0.01;
+
     /**
-     * The groups of two or more among the causes in play.
+     * The groups of two or more among the leading causes in play.
      *
      * @param inPlay the causes
      * @param open what can still be asked
@@ -24,11 +27,11 @@ public record Alike(List<Integer> positions, Optional<Question> parting) {
      */
     public static List<Alike> of(InPlay inPlay, List<Foresight> open, List<Foresight> closed) {
         List<List<Integer>> groups = new ArrayList<>();
-        for (int a = 0; a < inPlay.size(); a++) {
-            if (inPlay.known(a)) {
+        for (int a = 0; a < Math.min(inPlay.size(), LEADING); a++) {
+            if (inPlay.known(a) && inPlay.shares()[a] > WORTH_NAMING) {
                 int active = a;
                 groups.stream()
-                        .filter(group -> furthest(open, group.get(0), active) < TOLD_APART)
+                        .filter(group -> apart(open, group.get(0), active) < TOLD_APART)
                         .findFirst()
                         .ifPresentOrElse(
                                 group -> group.add(active), () -> groups.add(new ArrayList<>(List.of(active))));
@@ -41,8 +44,15 @@ public record Alike(List<Integer> positions, Optional<Question> parting) {
                 .toList();
     }
 
-    private static double furthest(List<Foresight> foresight, int one, int other) {
-        return foresight.stream().mapToDouble(f -> f.apart(one, other)).max().orElse(0);
+    private static double apart(List<Foresight> foresight, int one, int other) {
+        double most = 0;
+        for (Foresight f : foresight) {
+            most = Math.max(most, f.apart(one, other));
+            if (most >= TOLD_APART) {
+                return most;
+            }
+        }
+        return most;
     }
 
     private static Optional<Question> parting(List<Foresight> closed, int one, int other) {

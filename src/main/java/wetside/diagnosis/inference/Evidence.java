@@ -12,6 +12,9 @@ import wetside.diagnosis.Observations;
  * observation is weighed twice: as the first thing learnt, and as the last after all others.
  */
 public final class Evidence {
+    /** Weight of an observation after which nothing can be said for a cause any more [nat]. */
+    private static final double CERTAIN = 50;
+
     private final Posterior before;
     private final Posterior all;
     private final List<Observation> observations;
@@ -74,8 +77,8 @@ public final class Evidence {
     public List<Weight> of(int cause) {
         List<Weight> weights = new ArrayList<>();
         for (int i = 0; i < observations.size(); i++) {
-            weights.add(new Weight(
-                    observations.get(i),
+            weights.add(weight(
+                    i,
                     only.get(i).logOdds(cause) - before.logOdds(cause),
                     all.logOdds(cause) - without.get(i).logOdds(cause)));
         }
@@ -86,8 +89,8 @@ public final class Evidence {
     public List<Weight> of(int cause, int rival) {
         List<Weight> weights = new ArrayList<>();
         for (int i = 0; i < observations.size(); i++) {
-            weights.add(new Weight(
-                    observations.get(i),
+            weights.add(weight(
+                    i,
                     between(only.get(i), cause, rival) - between(before, cause, rival),
                     between(all, cause, rival) - between(without.get(i), cause, rival)));
         }
@@ -100,6 +103,15 @@ public final class Evidence {
         return of(cause, best).stream()
                 .filter(w -> w.nats() < 0 && w.strength() != Strength.NONE)
                 .min(Comparator.comparingDouble(Weight::nats));
+    }
+
+    /** A cause ruled out for certain, or never believed in, has no finite odds to move. */
+    private Weight weight(int i, double first, double last) {
+        return new Weight(observations.get(i), bounded(first), bounded(last));
+    }
+
+    private static double bounded(double nats) {
+        return Double.isNaN(nats) ? 0 : Math.max(-CERTAIN, Math.min(CERTAIN, nats));
     }
 
     private static double between(Posterior posterior, int cause, int rival) {

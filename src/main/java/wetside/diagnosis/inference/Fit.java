@@ -11,16 +11,12 @@ final class Fit {
     final double[] share;
 
     private final Readings readings;
-    private final float[] rows;
-    private final int stride;
     private final double[] drawWeight;
     private double[] believed;
 
     Fit(Readings readings, float[] rows, int stride, Assumptions assumptions) {
         List<int[]> heaps = new Heaps(readings, rows, stride, assumptions.separation()).split();
         this.readings = readings;
-        this.rows = rows;
-        this.stride = stride;
         int draws = rows.length / stride;
         drawWeight = weights(readings, rows, stride, assumptions);
         humps = new Hump[heaps.size()];
@@ -86,11 +82,11 @@ final class Fit {
     }
 
     /** Probability of each true option of a question; what has no value is left out of the sum. */
-    double[] options(int q, int count) {
+    double[] options(float[] columns, int q, int count) {
         double[] chances = new double[count];
         double[] weights = believed();
         for (int k = 0; k < weights.length; k++) {
-            float x = rows[k * stride + q];
+            float x = columns[q * weights.length + k];
             if (!Float.isNaN(x)) {
                 chances[(int) x] += weights[k];
             }
@@ -98,7 +94,7 @@ final class Fit {
         return chances;
     }
 
-    Hump.Expected predict(int hump, int q) {
-        return humps[hump].predict(rows, stride, q);
+    Hump.Expected predict(float[] columns, int hump, int q) {
+        return humps[hump].predict(columns, draws(), q);
     }
 }

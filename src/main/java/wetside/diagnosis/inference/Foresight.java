@@ -14,6 +14,10 @@ public final class Foresight {
     private static final int RANGES = 8;
     /** Middle values of seven equal shares of a standard normal distribution. */
     private static final double[] SEVENTHS = {-1.4652, -0.7916, -0.3661, 0, 0.3661, 0.7916, 1.4652};
+    /** The same of three, for mixtures of many pieces. */
+    private static final double[] THIRDS = {-0.9674, 0, 0.9674};
+
+    private static final int MANY = 40;
 
     private final Question question;
     private final double[] limits;
@@ -44,7 +48,11 @@ public final class Foresight {
         Posterior posterior = inPlay.posterior();
         double[][] chance = new double[inPlay.size()][count];
         for (int a = 0; a < chance.length; a++) {
-            double[] truth = inPlay.known(a) ? posterior.fit(inPlay.position(a)).options(q, count) : new double[count];
+            double[] truth = inPlay.known(a)
+                    ? posterior
+                            .fit(inPlay.position(a))
+                            .options(posterior.inference().columns(inPlay.position(a)), q, count)
+                    : new double[count];
             double missing = 1 - Arrays.stream(truth).sum();
             for (int k = 0; k < count; k++) {
                 chance[a][k] = missing * posterior.inference().pool().chance(q, k);
@@ -86,9 +94,10 @@ public final class Foresight {
 
     private static void addPieces(List<Piece> pieces, int a, InPlay inPlay, int q, Answering.Number number) {
         Fit fit = inPlay.posterior().fit(inPlay.position(a));
+        float[] columns = inPlay.posterior().inference().columns(inPlay.position(a));
         for (int h = 0; h < fit.humps.length; h++) {
             if (fit.share[h] > 1e-3) {
-                Hump.Expected expected = fit.predict(h, q);
+                Hump.Expected expected = fit.predict(columns, h, q);
                 double variance = expected.variance() + number.variance(expected.mean());
                 if (expected.valued() > 0) {
                     double finest = 1e-4 * inPlay.posterior().inference().pool().sd(q) + 1e-12;
@@ -103,12 +112,13 @@ public final class Foresight {
     }
 
     private static double[] limits(List<Piece> pieces, double[] flat, Answering.Number number) {
-        double[][] points = new double[pieces.size() * SEVENTHS.length][];
+        double[] middles = pieces.size() > MANY ? THIRDS : SEVENTHS;
+        double[][] points = new double[pieces.size() * middles.length][];
         int n = 0;
         double all = 0;
         for (Piece piece : pieces) {
-            double weight = flat[piece.active] * piece.share / SEVENTHS.length;
-            for (double z : SEVENTHS) {
+            double weight = flat[piece.active] * piece.share / middles.length;
+            for (double z : middles) {
                 points[n++] = new double[] {piece.mean + z * piece.sd, weight};
                 all += weight;
             }

@@ -191,14 +191,14 @@ final class Hump {
     /** What another question is expected to read: mean, variance, and the share of draws that have a value at all. */
     record Expected(double mean, double variance, double valued) {}
 
-    Expected predict(float[] rows, int stride, int q) {
+    Expected predict(float[] columns, int draws, int q) {
         int n = dims.length;
         double[] x = new double[members.length];
         double valued = 0;
         double sum = 0;
         double centre = 0;
         for (int m = 0; m < members.length; m++) {
-            x[m] = rows[members[m] * stride + q];
+            x[m] = columns[q * draws + members[m]];
             if (!Double.isNaN(x[m])) {
                 valued += share[m];
                 sum += weight[m];

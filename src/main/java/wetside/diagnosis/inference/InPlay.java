@@ -7,6 +7,7 @@ import java.util.stream.IntStream;
 /** The causes that still matter, the likeliest first: what is foreseen and planned runs over these only. */
 public final class InPlay {
     private static final double NEGLIGIBLE = 1e-4;
+    private static final double ENOUGH = 0.998;
 
     private final Posterior posterior;
     private final int[] positions;
@@ -22,10 +23,16 @@ public final class InPlay {
     }
 
     public static InPlay of(Posterior posterior) {
+        List<Posterior.Ranked> ranking = posterior.ranking();
+        int kept = 0;
+        double sum = 0;
+        while (kept < ranking.size() && sum < ENOUGH && ranking.get(kept).share() > NEGLIGIBLE) {
+            sum += ranking.get(kept++).share();
+        }
         return new InPlay(
                 posterior,
-                posterior.ranking().stream()
-                        .filter(r -> r.share() > NEGLIGIBLE)
+                ranking.stream()
+                        .limit(kept)
                         .mapToInt(Posterior.Ranked::position)
                         .toArray());
     }

@@ -8,11 +8,13 @@ public final class Inference {
     private final Library library;
     private final Assumptions assumptions;
     private final Pool pool;
+    private final float[][] columns;
 
     private Inference(Library library, Assumptions assumptions) {
         this.library = library;
         this.assumptions = assumptions;
         pool = Pool.of(library);
+        columns = new float[library.causes().size()][];
     }
 
     public static Inference of(Library library) {
@@ -38,6 +40,23 @@ public final class Inference {
 
     Pool pool() {
         return pool;
+    }
+
+    /** The draws of a cause question by question, as foresight goes through them: all draws of a question side by side. */
+    float[] columns(int cause) {
+        if (columns[cause] == null) {
+            float[] rows = library.signatures().rows(cause);
+            int questions = Math.max(1, library.signatures().questions());
+            int draws = rows.length / questions;
+            float[] turned = new float[rows.length];
+            for (int k = 0; k < draws; k++) {
+                for (int q = 0; q < questions; q++) {
+                    turned[q * draws + k] = rows[k * questions + q];
+                }
+            }
+            columns[cause] = turned;
+        }
+        return columns[cause];
     }
 
     Readings readings(Observations observations) {

@@ -4,6 +4,8 @@ package wetside.diagnosis.inference;
 final class Normal {
     static final double LOG_ROOT_TWO_PI = 0.5 * Math.log(2 * Math.PI);
 
+    private static final double HALF_ROOT = 1 / Math.sqrt(2);
+
     private Normal() {}
 
     /** Logarithm of the density at a deviation from the mean. */
@@ -26,7 +28,10 @@ final class Normal {
      * function; relative error below 1.2e-7 everywhere, far below what a reading can carry.
      */
     static double below(double z) {
-        double x = Math.abs(z) / Math.sqrt(2);
+        if (z < -38 || z > 9) {
+            return z < 0 ? 0 : 1;
+        }
+        double x = Math.abs(z) * HALF_ROOT;
         double t = 1 / (1 + 0.5 * x);
         double series = -1.26551223
                 + t

@@ -44,7 +44,7 @@ public record Plausibility(int cause, double chance, List<Oddity> oddities) {
                 square += centre.dropped[i] ? z * z : centre.pull[i] * residual(posterior.readings(), hump, i);
                 numbers++;
             }
-            addReports(posterior, fit, oddities);
+            addReports(posterior, cause, fit, oddities);
         }
         oddities.sort(Comparator.comparingDouble(Oddity::chance));
         double worst = oddities.isEmpty() ? 1 : oddities.size() * oddities.get(0).chance;
@@ -68,11 +68,12 @@ public record Plausibility(int cause, double chance, List<Oddity> oddities) {
         return residual(readings, hump, i) / Math.sqrt(hump.variance(i) + readings.variance[hump.dims[i]]);
     }
 
-    private static void addReports(Posterior posterior, Fit fit, List<Oddity> oddities) {
+    private static void addReports(Posterior posterior, int cause, Fit fit, List<Oddity> oddities) {
+        float[] columns = posterior.inference().columns(cause);
         for (List<Report> group : posterior.readings().reports) {
             for (Report report : group) {
-                double[] truth =
-                        fit.options(report.question(), report.choice().options().size());
+                double[] truth = fit.options(
+                        columns, report.question(), report.choice().options().size());
                 double chance = 0;
                 double valued = 0;
                 for (int t = 0; t < truth.length; t++) {

@@ -223,21 +223,22 @@ final class RepairPlan {
         return new Plan(Arrays.copyOf(order, stop), value);
     }
 
+    /** Repairs that may help, the best chance per cost first: sorted as numbers, as this runs for every outcome. */
     private int[] byWorth(double[] chance) {
-        int[] kept = new int[chance.length];
+        long[] keys = new long[chance.length];
         int n = 0;
         for (int r = 0; r < chance.length; r++) {
             if (chance[r] > NEGLIGIBLE) {
-                int at = n++;
-                double worth = chance[r] / cost[r];
-                while (at > 0 && chance[kept[at - 1]] / cost[kept[at - 1]] < worth) {
-                    kept[at] = kept[at - 1];
-                    at--;
-                }
-                kept[at] = r;
+                long worth = Float.floatToIntBits((float) (chance[r] / cost[r]));
+                keys[n++] = worth << 32 | (0xFFFF_FFFFL - r);
             }
         }
-        return Arrays.copyOf(kept, n);
+        Arrays.sort(keys, 0, n);
+        int[] order = new int[n];
+        for (int i = 0; i < n; i++) {
+            order[i] = (int) (0xFFFF_FFFFL - (keys[n - 1 - i] & 0xFFFF_FFFFL));
+        }
+        return order;
     }
 
     /** What lies behind panels still on: the repair to start with, and chance per cost of the best few there. */

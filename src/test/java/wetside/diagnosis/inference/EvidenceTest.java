@@ -60,6 +60,24 @@ class EvidenceTest {
     }
 
     @Test
+    void causesWithoutOddsHaveFiniteWeights() {
+        Library library = Toy.library(
+                List.of(Toy.cause("a", 1), Toy.cause("b", 1), Toy.cause("never", 0)),
+                List.of(Toy.yesNo("d", 0.1)),
+                new float[][] {{0}},
+                new float[][] {{1}},
+                new float[][] {{1}});
+        Posterior posterior = Inference.of(library)
+                .posterior(Observations.of(Observation.choice("d", 0), Observation.stillBad("mend b")));
+        Evidence evidence = Evidence.of(posterior);
+        for (int c = 0; c < 3; c++) {
+            assertThat(evidence.of(c)).allMatch(w -> Double.isFinite(w.nats()));
+            assertThat(evidence.of(c, 0)).allMatch(w -> Double.isFinite(w.nats()));
+        }
+        assertThat(evidence.whyNot(1).orElseThrow().observation()).isEqualTo(Observation.stillBad("mend b"));
+    }
+
+    @Test
     void theOddReadingIsNamed() {
         Posterior posterior = inference.posterior(Observations.of(
                 Observation.number("gauge", 9.4),

@@ -114,7 +114,8 @@ class PolicyTest {
             Posterior start =
                     Inference.of(problem.library, Assumptions.TEXTBOOK).posterior(Observations.none());
             double ratio = followed(start) / problem.exact.best();
-            assertThat(ratio).isGreaterThan(1 - 1e-9);
+            // causes too unlikely to matter are left out of an advice, and so out of the sum followed here
+            assertThat(ratio).isGreaterThan(0.998);
             ratios += ratio / rounds;
             worst = Math.max(worst, ratio);
         }
