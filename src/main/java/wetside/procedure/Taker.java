@@ -8,9 +8,11 @@ import wetside.run.Run;
 
 /** One reading kept over a routine, to be looked at between two marks. */
 final class Taker implements Run.Watcher {
+    private static final int FIRST = 48;
+
     private final Reading reading;
-    private double[] times = new double[256];
-    private double[] values = new double[256];
+    private double[] times = new double[FIRST];
+    private double[] values = new double[FIRST];
     private int n;
 
     Taker(Reading reading) {
