@@ -203,6 +203,11 @@ final class Carried {
             h[node] = sumH / sum;
             air[node] = sumAir / sum;
             salt[node] = sumSalt / sum;
+        } else {
+            // the few milligrams a line itself gives when its pressure falls: taken as standing at room temperature
+            h[node] = enthalpy.ofLiquid(x[ambient], atmosphere);
+            air[node] = 0;
+            salt[node] = 0;
         }
     }
 

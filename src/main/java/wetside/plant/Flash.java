@@ -74,6 +74,11 @@ public final class Flash {
         return false;
     }
 
+    /** The boiling line at the temperature of the last call, as {@link Saturation#at} fills it. */
+    double[] saturation() {
+        return sat;
+    }
+
     /** Fills the result for a known temperature and returns the internal energy [J]: how a run begins. */
     public double at(double mass, double air, double temperature) {
         Saturation.at(temperature, sat);

@@ -85,7 +85,7 @@ final class LoopFlow {
         double rho = 1 / s[Saturation.LIQUID_VOLUME];
         double beta = s[Saturation.LIQUID_VOLUME_SLOPE] / s[Saturation.LIQUID_VOLUME];
         double drive = G * loop.head() * rho * beta * (warm - cool);
-        double w = Math.max(1e-5, flow);
+        double w = Math.max(1e-5, x[loop.flow()]);
         double effect = 1;
         for (int turn = 0; turn < TURNS; turn++) {
             effect = 1 - Math.exp(-loop.ua() / (w * CP));

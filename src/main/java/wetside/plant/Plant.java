@@ -381,7 +381,7 @@ public final class Plant {
             vessels[v].energy = s.vessels[4 * v + 1];
             vessels[v].air = s.vessels[4 * v + 2];
             vessels[v].salt = s.vessels[4 * v + 3];
-            vessels[v].settle(x[vessels[v].vessel.temperature()]);
+            vessels[v].restored(x[vessels[v].vessel.temperature()]);
         }
         circuit.hold(s.held);
         balance.load(s.taken, s.lost);

@@ -21,7 +21,7 @@ final class VesselState {
     final FluidPlan.Vessel vessel;
     final VesselRow row;
     private final Flash flash;
-    private final double[] s = new double[Saturation.SIZE];
+    private final double[] s;
     double water;
     double energy;
     double air;
@@ -31,6 +31,7 @@ final class VesselState {
         this.vessel = vessel;
         row = VesselRow.of(vessel);
         flash = new Flash(vessel.volume(), vessel.stiffness());
+        s = flash.saturation();
     }
 
     /** Fills the vessel to its starting share at rest: water, the rest air and vapour at the pressure outside. */
@@ -42,7 +43,6 @@ final class VesselState {
         air = Math.max(LEAST_AIR, (atmosphere - s[Saturation.PRESSURE]) * gas / (R_AIR * temperature));
         salt = liquid * conductivity;
         energy = flash.at(water, air, temperature);
-        Saturation.at(flash.temperature(), s);
     }
 
     /** Books a stream into the vessel (out of it when {@code mass} is negative). */
@@ -53,13 +53,15 @@ final class VesselState {
         salt = Math.max(0, salt + mass * saltPerMass);
     }
 
+    /** Finds what the content is now; it then follows from masses and temperature alone, as {@link #restored} has it. */
     void settle() {
-        settle(flash.temperature());
+        flash.solve(water, energy, air, flash.temperature());
+        flash.at(water, air, flash.temperature());
     }
 
-    void settle(double guess) {
-        flash.solve(water, energy, air, guess);
-        Saturation.at(flash.temperature(), s);
+    /** After masses and energy were put back from a saved state. */
+    void restored(double temperature) {
+        flash.at(water, air, temperature);
     }
 
     /** Tells the water solver what is in here, held at the temperature the heat step found, some steam already felt in it. */

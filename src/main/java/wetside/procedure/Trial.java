@@ -123,9 +123,8 @@ public final class Trial {
 
     private void go(Stage stage, Run run, Plant.Snapshot from, double[] values) {
         run.plant().restore(from);
-        run.stepper().moved();
+        run.begin();
         run.unwatch();
-        run.marks().clear();
         List<Taker> takers = new ArrayList<>();
         for (int i : stage.read()) {
             Procedure p = procedures.get(i);

@@ -32,6 +32,13 @@ public final class Run {
         void see(double time, Plant plant);
     }
 
+    /** Sets the clock to zero, forgets marks and lets the plant settle: after this a run depends on its state alone. */
+    public void begin() {
+        stepper.time(0);
+        stepper.moved();
+        marks.clear();
+    }
+
     public Plant plant() {
         return plant;
     }
