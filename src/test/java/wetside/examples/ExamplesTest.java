@@ -47,7 +47,8 @@ class ExamplesTest {
     void thereAreEnough() {
         Map<Path, CaseFile> cases = cases();
         assertThat(cases).hasSizeGreaterThanOrEqualTo(12);
-        assertThat(cases.values().stream().filter(c -> c.installed().feed().name().equals("MAINS")))
+        assertThat(cases.values().stream()
+                        .filter(c -> c.installed().feed().name().equals("MAINS")))
                 .hasSizeGreaterThanOrEqualTo(4);
         assertThat(cases.values()).allSatisfy(c -> {
             assertThat(c.complaint()).isNotEmpty();
@@ -73,8 +74,11 @@ class ExamplesTest {
     private static Stream<DynamicTest> solved(List<Map.Entry<Path, CaseFile>> cases) {
         Set<String> readings = new TreeSet<>();
         cases.forEach(e -> e.getValue().found().forEach(f -> readings.add(f.procedure())));
-        Casework casework =
-                cases.get(0).getValue().installed().casework(Procedures.bundled()).reading(readings);
+        Casework casework = cases.get(0)
+                .getValue()
+                .installed()
+                .casework(Procedures.bundled())
+                .reading(readings);
         Library library = new LibraryBuild(casework).upTo(DRAWS, casework.empty(), l -> {});
         return cases.stream()
                 .map(e -> DynamicTest.dynamicTest(
@@ -94,7 +98,9 @@ class ExamplesTest {
         assertThat(given.expected())
                 .as(() -> "first is \"" + best.id() + "\", " + Math.round(100 * best.share()) + " %")
                 .contains(best.id());
-        assertThat(session.plausibility().plausible()).as("explains what was found").isTrue();
+        assertThat(session.plausibility().plausible())
+                .as("explains what was found")
+                .isTrue();
     }
 
     /** The whole program in a process of its own, as a script would call it. */
@@ -113,11 +119,14 @@ class ExamplesTest {
                 "8",
                 "--json");
         program.environment().put("WETSIDE_CACHE", cache.toString());
-        program.redirectOutput(out.toFile()).redirectError(cache.resolve("err.txt").toFile());
+        program.redirectOutput(out.toFile())
+                .redirectError(cache.resolve("err.txt").toFile());
         Process process = program.start();
         boolean ended = process.waitFor(10, TimeUnit.MINUTES);
         assertThat(ended).isTrue();
-        assertThat(process.exitValue()).as(Files.readString(cache.resolve("err.txt"))).isLessThan(2);
+        assertThat(process.exitValue())
+                .as(Files.readString(cache.resolve("err.txt")))
+                .isLessThan(2);
         JsonNode json = new ObjectMapper().readTree(Files.readString(out, StandardCharsets.UTF_8));
         assertThat(json.get("causes").get(0).get("cause").asString())
                 .isIn(CaseFile.read(example).expected());
