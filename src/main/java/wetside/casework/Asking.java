@@ -1,6 +1,7 @@
 package wetside.casework;
 
 import java.util.LinkedHashSet;
+import java.util.List;
 import java.util.Set;
 import wetside.blueprint.Reading;
 import wetside.diagnosis.Answering;
@@ -115,6 +116,11 @@ public final class Asking {
 
     public Question question() {
         return question;
+    }
+
+    /** The words it is answered with; none for a number. */
+    public List<String> options() {
+        return question.answering() instanceof Answering.Choice choice ? choice.options() : List.of();
     }
 
     /** A simulated value as the library keeps it. */

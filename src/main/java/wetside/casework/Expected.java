@@ -92,7 +92,6 @@ public record Expected(Asking asking, double low, double middle, double high, Ma
         if (Double.isNaN(middle)) {
             return "–";
         }
-        return Display.METRIC.print(asking.si(low), asking.dimension()) + " to "
-                + Display.METRIC.print(asking.si(high), asking.dimension());
+        return Display.METRIC.range(asking.si(low), asking.si(high), asking.dimension());
     }
 }

@@ -76,7 +76,10 @@ public record Installed(Machine machine, Installation installation) {
         if (fitting.size() != 1) {
             List<String> names = faults.stream().map(Fault::name).toList();
             throw new NoSuchThing(
-                    c.name() + " has no single fault '" + name + "'; it has: " + String.join("; ", names), name, names);
+                    c.name() + " has no " + (fitting.isEmpty() ? "" : "single ") + "fault '" + name + "'; it has "
+                            + String.join("; ", names),
+                    name,
+                    List.of());
         }
         return fitting.get(0);
     }

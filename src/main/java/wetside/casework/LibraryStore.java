@@ -33,9 +33,9 @@ public final class LibraryStore {
         this.folder = folder;
     }
 
-    /** WETSIDE_CACHE, else XDG_CACHE_HOME/wetside, else ~/.cache/wetside. */
+    /** The system property wetside.cache, else WETSIDE_CACHE, else XDG_CACHE_HOME/wetside, else ~/.cache/wetside. */
     public static LibraryStore usual() {
-        String own = System.getenv("WETSIDE_CACHE");
+        String own = System.getProperty("wetside.cache", System.getenv("WETSIDE_CACHE"));
         if (own != null && !own.isBlank()) {
             return new LibraryStore(Path.of(own));
         }

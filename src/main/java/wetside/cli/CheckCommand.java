@@ -1,23 +1,25 @@
 package wetside.cli;
 
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
-import wetside.casework.Candidates;
+import wetside.casework.Casework;
 import wetside.kind.Kinds;
 import wetside.machine.BadFile;
 import wetside.machine.Machine;
 import wetside.machine.MachineFile;
 import wetside.machine.Problem;
-import wetside.plant.Plant;
+import wetside.procedure.Procedures;
 
 /** Reads a machine file and says everything that is wrong with it. */
 @Command(
         name = "check",
         mixinStandardHelpOptions = true,
+        versionProvider = Build.class,
         description = "Check a machine file: everything wrong with it at once, or what it describes.")
 final class CheckCommand implements Callable<Integer> {
     private final Console console;
@@ -27,6 +29,9 @@ final class CheckCommand implements Callable<Integer> {
             paramLabel = "FILE",
             description = "machine file, or the name of one that comes with Wetside")
     private String file;
+
+    @Option(names = "--parts", description = "list the parts: what they show, how they are set, how they fail")
+    private boolean parts;
 
     @Option(names = "--json", description = "for programs")
     private boolean json;
@@ -41,46 +46,62 @@ final class CheckCommand implements Callable<Integer> {
         try {
             read = MachineFile.find(file, Kinds.declarations());
         } catch (BadFile e) {
-            if (!json) {
-                throw e;
+            if (json) {
+                Map<String, Object> m = new LinkedHashMap<>();
+                m.put("ok", false);
+                m.put(
+                        "problems",
+                        e.problems().stream().map(CheckCommand::problem).toList());
+                console.result(Json.print(m));
+                return Wetside.BAD_INPUT;
             }
-            console.line(Json.print(Map.of(
-                    "ok",
-                    false,
-                    "problems",
-                    e.problems().stream().map(CheckCommand::problem).toList())));
-            return Wetside.BAD_INPUT;
+            throw e;
         }
-        Map<String, Object> revisions = new LinkedHashMap<>();
-        for (MachineFile.Revision r : read.revisions()) {
-            Machine m = read.machine(r.name());
-            Plant.of(Kinds.blueprint(m));
-            Map<String, Object> facts = new LinkedHashMap<>();
-            facts.put("from", r.from().toString());
-            facts.put("components", m.components().size());
-            facts.put("lines", m.joins().lines().size());
-            facts.put("wires", m.joins().wires().size());
-            facts.put("causes", Candidates.of(m).size());
-            revisions.put(r.name(), facts);
-        }
+        List<Facts> revisions = read.revisions().stream()
+                .map(r -> Facts.of(r, read.machine(r.name())))
+                .toList();
+        Parts list = new Parts(read.newest());
         if (json) {
-            console.line(Json.print(
-                    Map.of("ok", true, "title", read.newest().identity().title(), "revisions", revisions)));
+            console.result(Json.print(json(read, revisions, list)));
             return 0;
         }
         console.line(read.newest().identity().title() + ": nothing wrong with it");
-        revisions.forEach((name, facts) -> console.line("  revision " + name + ": " + words(facts)));
+        revisions.forEach(r -> console.text("  ", r.words()));
+        if (parts) {
+            list.print(console);
+        }
         return 0;
     }
 
-    private static String words(Object facts) {
-        StringBuilder s = new StringBuilder();
-        ((Map<?, ?>) facts)
-                .forEach((k, v) -> s.append(s.length() == 0 ? "" : ", ")
-                        .append(k)
-                        .append(' ')
-                        .append(v));
-        return s.toString();
+    private Map<String, Object> json(MachineFile read, List<Facts> revisions, Parts list) {
+        Map<String, Object> m = new LinkedHashMap<>();
+        m.put("ok", true);
+        m.put("title", read.newest().identity().title());
+        m.put("revisions", revisions);
+        if (parts) {
+            m.put("parts", list.json());
+        }
+        return m;
+    }
+
+    /** How much there is of what, in one revision. */
+    record Facts(String revision, String from, int components, int lines, int wires, int causes, int readings) {
+        static Facts of(MachineFile.Revision revision, Machine machine) {
+            Casework casework = Casework.of(machine, Procedures.bundled());
+            return new Facts(
+                    revision.name(),
+                    revision.from().toString(),
+                    machine.components().size(),
+                    machine.joins().lines().size(),
+                    machine.joins().wires().size(),
+                    casework.candidates().size(),
+                    casework.askings().size());
+        }
+
+        String words() {
+            return "revision " + revision + ", built from " + from + ": " + components + " components, " + lines
+                    + " lines, " + wires + " wires; " + causes + " causes, " + readings + " readings";
+        }
     }
 
     private static Map<String, Object> problem(Problem p) {

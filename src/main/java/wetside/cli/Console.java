@@ -9,18 +9,33 @@ import java.io.PrintWriter;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 
-/** Where a command prints and reads. */
+/** Where a command prints and reads. Lines are at most {@link Lines#WIDTH} columns wide as far as words allow. */
 final class Console {
+    private static final int NARROWEST = 20;
+
     private final PrintWriter out;
     private final PrintWriter err;
     private final BufferedReader in;
-    private final boolean terminal;
+    private final boolean typed;
+    private final boolean watched;
+    private PrintWriter talk;
 
-    Console(PrintStream out, PrintStream err, InputStream in) {
+    /**
+     * @param typed   a person types the input, and sees it
+     * @param watched a person reads the messages as they come
+     */
+    Console(PrintStream out, PrintStream err, InputStream in, boolean typed, boolean watched) {
         this.out = new PrintWriter(out, false, StandardCharsets.UTF_8);
         this.err = new PrintWriter(err, true, StandardCharsets.UTF_8);
         this.in = new BufferedReader(new InputStreamReader(in, StandardCharsets.UTF_8));
-        terminal = System.console() != null;
+        this.typed = typed;
+        this.watched = watched;
+        talk = this.out;
+    }
+
+    /** From here on talk goes to the error stream, so that the output holds nothing but what programs read. */
+    void talkAside() {
+        talk = err;
     }
 
     PrintWriter printer() {
@@ -31,21 +46,41 @@ final class Console {
         return err;
     }
 
-    /** True when a person sits at a terminal. */
-    boolean isTerminal() {
-        return terminal;
+    /** True when a bar may be drawn on the error stream. */
+    boolean isWatched() {
+        return watched;
     }
 
+    /** A line of output. */
     void line(String text) {
+        talk.println(text);
+    }
+
+    /** A line for programs, whatever else goes aside. */
+    void result(String text) {
         out.println(text);
     }
 
-    /** Next line typed, or null at the end. */
+    /** Text after {@code label}; further lines begin where the text began. */
+    void text(String label, String text) {
+        String lead = label;
+        int indent = Lines.width(label);
+        for (String part : Lines.wrap(text, Math.max(NARROWEST, Lines.WIDTH - indent))) {
+            talk.println((lead + part).stripTrailing());
+            lead = " ".repeat(indent);
+        }
+    }
+
+    /** Next line typed, or null at the end. What was not typed at a terminal is shown, so that the talk can be read. */
     String ask(String prompt) {
-        out.print(prompt);
-        out.flush();
+        talk.print(prompt);
+        talk.flush();
         try {
-            return in.readLine();
+            String said = in.readLine();
+            if (!typed || said == null) {
+                talk.println(said == null ? "" : said);
+            }
+            return said;
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }

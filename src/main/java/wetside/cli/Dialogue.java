@@ -1,9 +1,8 @@
 package wetside.cli;
 
+import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
-import java.util.concurrent.atomic.AtomicReference;
 import wetside.casework.Answers;
 import wetside.casework.Asking;
 import wetside.casework.Casework;
@@ -12,8 +11,6 @@ import wetside.casework.Session;
 import wetside.diagnosis.Library;
 import wetside.diagnosis.Observation;
 import wetside.diagnosis.Who;
-import wetside.diagnosis.inference.Evidence;
-import wetside.diagnosis.inference.Posterior;
 import wetside.diagnosis.plan.Advice;
 import wetside.diagnosis.plan.Step;
 
@@ -21,208 +18,216 @@ import wetside.diagnosis.plan.Step;
  * Asks, takes answers in any order, explains, takes back. Begins after the first draws; more arrive while people think.
  */
 final class Dialogue {
-    private static final String FIXED = "\0fixed";
-
     private final Console console;
     private final Installed installed;
     private final Casework casework;
+    private final Askings askings;
     private final Who who;
+    private final int draws;
     private final boolean json;
-    private final Signing signing;
-    private final AtomicReference<Library> newest = new AtomicReference<>();
-    private volatile RuntimeException broken;
+    private final Sharpening sharpening;
     private Session session;
+    private Advice advice;
+    private OpenList open;
+
+    /** What is being asked: a step of the advice, or a reading somebody chose. */
+    private Step step;
+
+    private Asking chosen;
+    private boolean over;
 
     Dialogue(Console console, Installed installed, Casework casework, Who who, int draws, boolean json) {
         this.console = console;
         this.installed = installed;
         this.casework = casework;
         this.who = who;
+        this.draws = draws;
         this.json = json;
-        signing = new Signing(console, casework, draws);
+        askings = new Askings(casework);
+        sharpening = new Sharpening(new Signing(console, casework, draws));
     }
 
     int hold() {
-        Thread builder = new Thread(this::build, "signatures");
-        builder.setDaemon(true);
-        builder.start();
-        session = new Session(casework, firstLibrary(), who);
-        signing.quiet();
-        console.line(installed.machine().identity().title() + ", revision "
-                + installed.machine().identity().revision() + ", fed from the "
-                + installed.feed().word());
-        console.line(
-                "Answer, or type: don't know, undo, why, why not CAUSE, list, ask READING, still bad, fixed, quit.");
-        talk();
-        signing.stop();
         if (json) {
-            console.line(Json.print(FindingJson.of(session, "")));
+            console.talkAside();
         }
-        return Wetside.FINDINGS;
+        session = new Session(casework, sharpening.first(), who);
+        console.line(FindingText.heading(installed));
+        console.text(
+                "",
+                "Answer by number or in words, or say don't know. What you know already: READING: ANSWER. "
+                        + "Also: list, why, undo, help, quit.");
+        advise();
+        while (!over) {
+            act(Said.of(console.ask(prompt())));
+        }
+        sharpening.end();
+        if (json) {
+            console.result(Json.print(FindingJson.of(session, installed, "")));
+        }
+        return session.observations().size() == 0 ? 0 : FindingText.exitCode(session);
     }
 
-    private void build() {
-        try {
-            newest.set(signing.all(newest::set));
-        } catch (RuntimeException e) {
-            broken = e;
+    private String prompt() {
+        Asking asked = asked();
+        String unit = asked == null || !asked.options().isEmpty()
+                ? ""
+                : " [" + asked.unit().symbol() + "]";
+        return "\n" + (asked == null ? "" : Askings.id(asked) + unit + " ") + "> ";
+    }
+
+    /** The reading asked for now; null at a repair. */
+    private Asking asked() {
+        if (chosen != null) {
+            return chosen;
+        }
+        return step.sort() == Step.Sort.ASK ? casework.asking(step.id()).orElseThrow() : null;
+    }
+
+    /** What follows from all that is known now, on the sharpest signatures there are. */
+    private void advise() {
+        Library library = sharpening.newest();
+        if (library != session.library()) {
+            session.sharpen(library);
+        }
+        advice = session.advice();
+        open = new OpenList(console, session, advice);
+        if (session.observations().size() > 0) {
+            new FindingText(console, session, draws).belief(advice);
+        }
+        go(advice.best());
+    }
+
+    private void go(Step next) {
+        step = next;
+        chosen = null;
+        new StepText(console, session, true).print(step);
+    }
+
+    private void act(Said said) {
+        switch (said.word()) {
+            case NOTHING, HELP -> help();
+            case ANSWER -> answer(said.rest());
+            case STILL_BAD -> repaired(false);
+            case FIXED -> repaired(true);
+            case UNDO -> undo();
+            case WHY -> why(said.rest(), false);
+            case WHY_NOT -> why(said.rest(), true);
+            case LIST -> open.print(said.rest());
+            case ASK -> ask(said.rest());
+            case KNOWN -> new KnownText(console, session).print();
+            case CAUSES -> new CausesText(console, session).print(draws);
+            case QUIT -> over = true;
         }
     }
 
-    private Library firstLibrary() {
-        while (newest.get() == null) {
-            if (broken != null) {
-                throw broken;
+    private void help() {
+        Table table = new Table("ll");
+        for (Said.Word word : Said.Word.values()) {
+            if (!word.phrase.isEmpty()) {
+                table.row(word.phrase, word.means);
             }
-            try {
-                Thread.sleep(20);
-            } catch (InterruptedException e) {
-                Thread.currentThread().interrupt();
-                throw new IllegalStateException("interrupted", e);
-            }
         }
-        return newest.get();
-    }
-
-    private void talk() {
-        String asked = null;
-        while (true) {
-            Library library = newest.get();
-            if (library != session.library()) {
-                session.sharpen(library);
-            }
-            Advice advice = session.advice();
-            Step step = asked == null ? advice.best() : find(advice, asked).orElse(advice.best());
-            FindingText text = new FindingText(console, session);
-            if (session.observations().size() > 0) {
-                text.causes();
-                text.finding();
-            }
-            text.step(step);
-            String said = console.ask("> ");
-            if (said == null || said.strip().equals("quit")) {
-                return;
-            }
-            asked = respond(said.strip(), step, advice);
-            if (asked != null && asked.equals(FIXED)) {
-                return;
-            }
-        }
-    }
-
-    private static Optional<Step> find(Advice advice, String id) {
-        return advice.steps().stream().filter(s -> s.id().equals(id)).findFirst();
-    }
-
-    /** Acts on what was typed; returns the reading to ask next, or null for the best one. */
-    private String respond(String said, Step step, Advice advice) {
-        String word = said.toLowerCase(Locale.ROOT);
-        if (word.isEmpty()) {
-            return step.id();
-        }
-        if (word.equals("undo")) {
-            session.undo();
-            return null;
-        }
-        if (word.equals("list")) {
-            list(advice);
-            return step.id();
-        }
-        if (word.startsWith("ask ")) {
-            return ask(said.substring(4).strip(), step);
-        }
-        if (word.startsWith("why")) {
-            why(said.substring(3).strip(), step);
-            return step.id();
-        }
-        if (word.equals("fixed")) {
-            console.line("Good. Close the case with the proof readings.");
-            return FIXED;
-        }
-        return answer(said, word, step);
-    }
-
-    private String answer(String said, String word, Step step) {
-        if (step.sort() == Step.Sort.REPAIR) {
-            if (word.equals("still bad")) {
-                session.learn(Observation.stillBad(step.id()));
-                return null;
-            }
-            console.line("After that step say fixed or still bad; or ask for another reading with: ask READING.");
-            return step.id();
-        }
-        int colon = said.indexOf(':');
-        Optional<Asking> named =
-                colon > 0 ? casework.asking(said.substring(0, colon).strip()) : Optional.empty();
-        Optional<Asking> asking = named.isPresent() ? named : casework.asking(step.id());
-        if (asking.isEmpty()) {
-            console.line("There is nothing to answer here; type list for what can be asked.");
-            return step.id();
-        }
-        try {
-            Observation o = Answers.parse(asking.get(), named.isPresent() ? said.substring(colon + 1) : said);
-            Answers.sensible(asking.get(), o, session.library());
-            session.learn(o);
-            return null;
-        } catch (Answers.NotAnAnswer e) {
-            console.line(e.getMessage());
-            return step.id();
-        }
-    }
-
-    private String ask(String id, Step step) {
-        if (casework.asking(id).isPresent()) {
-            return id;
-        }
-        List<String> ids =
-                casework.askings().stream().map(a -> a.question().id()).toList();
-        console.line("No reading \"" + id + "\". Maybe " + wetside.machine.Wording.nearest(id, ids) + ".");
-        return step.id();
-    }
-
-    private void list(Advice advice) {
-        Table table = new Table("llrr");
-        table.row("step", "", "minutes", "bits a minute");
-        advice.steps().stream()
-                .limit(15)
-                .forEach(s -> table.row(
-                        s.id().isEmpty() ? "call in" : s.id(),
-                        s.sort() == Step.Sort.REPAIR ? "repair" : "",
-                        String.valueOf(Math.round(s.minutes())),
-                        String.format(Locale.ROOT, "%.2f", s.bitsPerMinute())));
+        table.row("don't know", "also can't reach, or ?: it is not asked again");
+        table.row("READING: ANSWER", "any reading in any order; several with ; between");
         table.print(console, "  ");
     }
 
-    /** Why this step, or why not a cause. */
-    private void why(String about, Step step) {
-        if (about.isEmpty()) {
-            console.line("  " + step.reason()
-                    + String.format(
-                            Locale.ROOT,
-                            "; %.2f bits in %.0f min, expected cost %.0f",
-                            step.bits(),
-                            step.minutes(),
-                            step.expectedCost()));
+    /** One answer, or several with semicolons between; all are taken or none. */
+    private void answer(String said) {
+        if (step.sort() == Step.Sort.REPAIR && chosen == null && (said.equals("1") || said.equals("2"))) {
+            repaired(said.equals("1"));
             return;
         }
-        String cause = about.startsWith("not ") ? about.substring(4) : about;
-        List<Posterior.Ranked> found = session.posterior().ranking().stream()
-                .filter(r -> r.words().contains(cause) || r.id().contains(cause))
-                .limit(3)
-                .toList();
-        Evidence evidence = session.evidence();
-        for (Posterior.Ranked r : found) {
-            console.line("  " + r.words() + " " + FindingText.percent(r.share()));
-            for (Evidence.Weight w : evidence.of(r.position())) {
-                if (w.strength() != Evidence.Strength.NONE) {
-                    console.line("    " + (w.speaksFor() ? "+ " : "− ")
-                            + w.observation().about() + "  ("
-                            + w.strength().name().toLowerCase(Locale.ROOT) + ")");
-                }
+        List<Observation> learnt = new ArrayList<>();
+        try {
+            for (String one : said.split(";")) {
+                Observation o = askings.answer(one.strip(), asked());
+                Answers.sensible(casework.asking(o.about()).orElseThrow(), o, session.library());
+                learnt.add(o);
             }
+        } catch (Answers.NotAnAnswer | Askings.NoReading e) {
+            console.text("", e.getMessage());
+            return;
         }
-        if (found.isEmpty()) {
-            console.line("  No cause has \"" + cause + "\" in its name.");
+        for (Observation o : learnt) {
+            session.learn(o);
+            console.text("  ✓ ", told(o));
+        }
+        advise();
+    }
+
+    private String told(Observation o) {
+        return casework.asking(o.about())
+                .map(a -> Askings.id(a) + ": " + Answers.words(a, o))
+                .orElse(o.about() + ": still bad");
+    }
+
+    private void repaired(boolean helped) {
+        if (step.sort() != Step.Sort.REPAIR || chosen != null) {
+            console.line("No repair is being tried; choose one with list and ask.");
+        } else if (helped) {
+            console.text("", "Good. Prove it before the case is closed: " + proof() + ".");
+            over = true;
+        } else {
+            session.learn(Observation.stillBad(step.id()));
+            advise();
+        }
+    }
+
+    /** Readings that show that this repair holds. */
+    private String proof() {
+        return session.posterior().ranking().stream()
+                .flatMap(r -> session.candidate(r.position()).stream())
+                .filter(c -> c.cause().repair().id().equals(step.id()))
+                .findFirst()
+                .flatMap(c -> c.words().map(w -> w.prove()))
+                .filter(p -> !p.isEmpty())
+                .map(p -> String.join("; ", p))
+                .orElse("the reading that was odd is as it should be");
+    }
+
+    private void undo() {
+        List<Observation> entered = session.observations().entered();
+        if (entered.isEmpty()) {
+            console.line("There is nothing to take back.");
+            return;
+        }
+        console.text("  Taken back: ", told(entered.get(entered.size() - 1)));
+        session.undo();
+        advise();
+    }
+
+    private void why(String about, boolean not) {
+        if (about.isEmpty() && not) {
+            console.line("Why not what? Type why not and a part of the cause's name.");
+        } else if (!about.isEmpty()) {
+            new CausesText(console, session).why(about, not);
+        } else if (chosen != null) {
+            console.line("  Because you asked for it.");
+        } else {
+            open.why(step);
+        }
+    }
+
+    private void ask(String name) {
+        Optional<Step> numbered = open.numbered(name);
+        if (numbered.isPresent()) {
+            go(numbered.get());
+            return;
+        }
+        try {
+            Asking asking = askings.named(name);
+            Optional<Step> known = open.step(Askings.id(asking));
+            if (known.isPresent()) {
+                go(known.get());
+            } else {
+                chosen = asking;
+                console.line("");
+                new StepText(console, session, true).ask(asking, Optional.empty());
+            }
+        } catch (Askings.NoReading e) {
+            console.text("", e.getMessage());
         }
     }
 }

@@ -5,6 +5,8 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import wetside.casework.Answers;
+import wetside.casework.Asking;
+import wetside.casework.Installed;
 import wetside.casework.Session;
 import wetside.diagnosis.Observation;
 import wetside.diagnosis.inference.Evidence;
@@ -13,60 +15,70 @@ import wetside.diagnosis.inference.Posterior;
 import wetside.diagnosis.plan.Advice;
 import wetside.diagnosis.plan.Step;
 
-/** A finding for programs. */
+/** A finding for programs; its fields are described in docs/commands.md. */
 final class FindingJson {
-    private FindingJson() {}
+    private static final int CAUSES = 12;
+    private static final int STEPS = 8;
+    private static final int INFORMATIVE = 3;
 
-    static Map<String, Object> of(Session session, String complaint) {
-        Map<String, Object> m = new LinkedHashMap<>();
-        m.put("machine", session.casework().machine().identity().title());
-        m.put("revision", session.casework().machine().identity().revision());
+    private final Session session;
+    private final Posterior posterior;
+    private final Evidence evidence;
+
+    private FindingJson(Session session) {
+        this.session = session;
+        posterior = session.posterior();
+        evidence = session.evidence();
+    }
+
+    static Map<String, Object> of(Session session, Installed installed, String complaint) {
+        Map<String, Object> m = Json.machine(installed);
         m.put("complaint", complaint);
+        m.put("who", People.word(session.who()));
         m.put("draws", Signing.drawn(session.library()));
+        new FindingJson(session).fill(m);
+        return m;
+    }
+
+    private void fill(Map<String, Object> m) {
         m.put(
                 "known",
-                session.observations().entered().stream()
-                        .map(o -> known(session, o))
-                        .toList());
-        Evidence evidence = session.evidence();
-        m.put(
-                "causes",
-                session.posterior().ranking().stream()
-                        .limit(12)
-                        .map(r -> cause(session.posterior(), evidence, r))
-                        .toList());
+                session.observations().entered().stream().map(this::known).toList());
+        List<Posterior.Ranked> ranking = posterior.ranking();
+        m.put("causes", ranking.stream().limit(CAUSES).map(this::cause).toList());
+        m.put("found", FindingText.isFound(session));
         Plausibility p = session.plausibility();
         m.put("explained", p.plausible());
         m.put("odd", p.odd().stream().map(o -> o.observation().about()).toList());
         Advice advice = session.advice();
         m.put(
-                "not told apart",
+                "notToldApart",
                 advice.alike().stream()
-                        .map(a -> a.positions().stream()
-                                .map(session.posterior()::id)
-                                .toList())
+                        .map(a -> a.positions().stream().map(posterior::id).toList())
                         .toList());
         m.put("next", step(advice.best()));
+        m.put("steps", advice.steps().stream().limit(STEPS).map(this::step).toList());
         m.put(
-                "best by information",
-                advice.byInformation().stream().limit(3).map(FindingJson::step).toList());
-        m.put("steps", advice.steps().stream().limit(8).map(FindingJson::step).toList());
-        return m;
+                "byInformation",
+                advice.byInformation().stream()
+                        .limit(INFORMATIVE)
+                        .map(this::step)
+                        .toList());
     }
 
-    private static Map<String, Object> known(Session session, Observation o) {
+    private Map<String, Object> known(Observation o) {
         Map<String, Object> m = new LinkedHashMap<>();
-        m.put("reading", o.about());
-        m.put(
-                "answer",
-                session.casework()
-                        .asking(o.about())
-                        .map(a -> Answers.words(a, o))
-                        .orElse("still there"));
+        Asking asking = session.casework().asking(o.about()).orElse(null);
+        m.put(asking == null ? "repair" : "reading", o.about());
+        m.put("answer", asking == null ? "still bad" : Answers.words(asking, o));
+        if (o.kind() == Observation.Kind.NUMBER && asking != null) {
+            m.put("value", Json.number(o.value()));
+            m.put("unit", asking.unit().symbol());
+        }
         return m;
     }
 
-    private static Map<String, Object> cause(Posterior posterior, Evidence evidence, Posterior.Ranked r) {
+    private Map<String, Object> cause(Posterior.Ranked r) {
         Map<String, Object> m = new LinkedHashMap<>();
         m.put("cause", r.id());
         m.put("words", r.words());
@@ -75,28 +87,50 @@ final class FindingJson {
         m.put("range", List.of(Json.number(range.low()), Json.number(range.high())));
         m.put(
                 "evidence",
-                evidence.of(r.position()).stream()
-                        .map(w -> {
-                            Map<String, Object> e = new LinkedHashMap<>();
-                            e.put("reading", w.observation().about());
-                            e.put("decibans", Json.number(w.decibans()));
-                            e.put("strength", w.strength().name().toLowerCase(Locale.ROOT));
-                            return e;
-                        })
-                        .toList());
+                evidence.of(r.position()).stream().map(FindingJson::weight).toList());
         return m;
     }
 
-    private static Map<String, Object> step(Step s) {
+    private static Map<String, Object> weight(Evidence.Weight w) {
+        Map<String, Object> m = new LinkedHashMap<>();
+        m.put("about", w.observation().about());
+        m.put("decibans", Json.number(w.decibans()));
+        m.put("strength", w.strength().name().toLowerCase(Locale.ROOT));
+        return m;
+    }
+
+    private Map<String, Object> step(Step s) {
         Map<String, Object> m = new LinkedHashMap<>();
         m.put("sort", s.sort().name().toLowerCase(Locale.ROOT).replace('_', ' '));
         m.put("id", s.id());
         m.put("says", s.words());
+        m.put("who", People.word(s.effort().who()));
+        m.put("panels", List.copyOf(s.effort().panels()));
         m.put("minutes", Json.number(s.minutes()));
-        m.put("expected cost", Json.number(s.expectedCost()));
+        m.put("expectedCost", Json.number(s.expectedCost()));
         m.put("bits", Json.number(s.bits()));
-        m.put("bits per minute", Json.number(s.bitsPerMinute()));
+        m.put("bitsPerMinute", Json.number(s.bitsPerMinute()));
         m.put("reason", s.reason());
+        session.casework().asking(s.id()).map(Asking::procedure).ifPresent(p -> {
+            m.put("say", p.ask());
+            m.put("how", p.how());
+            m.put("caution", p.caution());
+            m.put("tool", p.tool());
+        });
+        m.put("outcomes", s.outcomes().stream().map(FindingJson::outcome).toList());
+        return m;
+    }
+
+    private static Map<String, Object> outcome(Step.Outcome o) {
+        Map<String, Object> m = new LinkedHashMap<>();
+        if (o.option().isEmpty()) {
+            m.put("low", Json.number(o.low()));
+            m.put("high", Json.number(o.high()));
+        } else {
+            m.put("answer", o.option());
+        }
+        m.put("chance", Json.number(o.chance()));
+        m.put("leaves", o.leaves().stream().map(Posterior.Ranked::id).toList());
         return m;
     }
 }

@@ -1,12 +1,18 @@
 package wetside.cli;
 
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.util.LinkedHashMap;
+import java.util.Map;
 import tools.jackson.databind.SerializationFeature;
 import tools.jackson.databind.json.JsonMapper;
+import wetside.casework.Installed;
 
 /** The one way JSON is written. */
 final class Json {
     private static final JsonMapper MAPPER =
             JsonMapper.builder().enable(SerializationFeature.INDENT_OUTPUT).build();
+    private static final MathContext SIX = new MathContext(6);
 
     private Json() {}
 
@@ -19,6 +25,15 @@ final class Json {
         if (Double.isNaN(v) || Double.isInfinite(v)) {
             return null;
         }
-        return new java.math.BigDecimal(v).round(new java.math.MathContext(6)).doubleValue();
+        return new BigDecimal(v).round(SIX).doubleValue();
+    }
+
+    /** Which machine an answer is about; more can be put in. */
+    static Map<String, Object> machine(Installed installed) {
+        Map<String, Object> m = new LinkedHashMap<>();
+        m.put("machine", installed.machine().identity().title());
+        m.put("revision", installed.machine().identity().revision());
+        m.put("fedFrom", installed.feed().word());
+        return m;
     }
 }

@@ -2,9 +2,11 @@ package wetside.cli;
 
 import java.time.YearMonth;
 import java.time.format.DateTimeParseException;
+import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
 import wetside.casework.Installed;
 import wetside.kind.Kinds;
 import wetside.machine.Installation;
@@ -13,104 +15,134 @@ import wetside.machine.MachineFile;
 import wetside.machine.Wording;
 import wetside.units.NotAQuantity;
 
-/** Which machine, of which revision, standing where. */
+/** Of which revision a machine is, and where it stands. */
 final class MachineChoice {
-    @Parameters(
-            index = "0",
-            paramLabel = "MACHINE",
-            description = "a machine file, or the name of a machine that comes with Wetside")
-    String machine;
-
     @Option(names = "--revision", paramLabel = "NAME", description = "revision of the machine; the newest if not said")
-    String revision;
+    private String revision;
 
     @Option(names = "--built", paramLabel = "YYYY-MM", description = "month it was built, instead of a revision")
-    String built;
+    private String built;
 
     @Option(
             names = "--fed-from",
             paramLabel = "tank|mains",
             description = "where it draws water from; tank if not said")
-    String fedFrom;
+    private String fedFrom;
 
     @Option(names = "--supply-pressure", paramLabel = "P", description = "mains pressure, e.g. \"2 bar\"")
-    String pressure;
+    private String pressure;
 
     @Option(names = "--supply-temperature", paramLabel = "T", description = "of the water supplied, e.g. \"15 °C\"")
-    String waterTemperature;
+    private String waterTemperature;
 
     @Option(names = "--water-conductivity", paramLabel = "K", description = "e.g. \"350 µS/cm\"")
-    String conductivity;
+    private String conductivity;
 
     @Option(names = "--voltage", paramLabel = "U", description = "at the socket, e.g. \"230 V\"")
-    String voltage;
+    private String voltage;
 
     @Option(names = "--altitude", paramLabel = "H", description = "e.g. \"500 m\"")
-    String altitude;
+    private String altitude;
 
     @Option(names = "--ambient", paramLabel = "T", description = "air temperature, e.g. \"22 °C\"")
-    String ambient;
+    private String ambient;
 
-    MachineFile file() {
-        return MachineFile.find(machine, Kinds.declarations());
+    /** The machine called {@code name}, of the revision and in the place said. */
+    Installed installed(String name) {
+        Machine machine = revision(MachineFile.find(name, Kinds.declarations()));
+        Installation place = installation();
+        List<String> idle =
+                place.idleOn(machine).stream().map(MachineChoice::option).toList();
+        if (!idle.isEmpty()) {
+            throw new BadArgument(
+                    Wording.inWords(idle) + ": nothing of " + machine.identity().title() + " depends on that");
+        }
+        return Installed.of(machine, place);
     }
 
-    Installed installed() {
-        return Installed.of(revision(file()), installation());
+    /** Options that were given, for commands that cannot take them. */
+    List<String> given() {
+        List<String> given = new ArrayList<>();
+        if (revision != null) {
+            given.add("--revision");
+        }
+        if (built != null) {
+            given.add("--built");
+        }
+        if (fedFrom != null) {
+            given.add("--fed-from");
+        }
+        facts().forEach((fact, said) -> {
+            if (said != null) {
+                given.add(option(fact));
+            }
+        });
+        return given;
     }
 
     private Machine revision(MachineFile file) {
-        return of(file, revision, built);
-    }
-
-    static Machine of(MachineFile file, String revision, String built) {
-        List<String> names =
-                file.revisions().stream().map(MachineFile.Revision::name).toList();
+        if (revision != null && built != null) {
+            throw new BadArgument("say --revision or --built, not both");
+        }
         if (revision != null) {
-            if (!names.contains(revision)) {
-                throw new BadArgument("no revision '" + revision + "'; " + Wording.thereAre(names));
+            if (!file.revisionNames().contains(revision)) {
+                throw new BadArgument(
+                        "--revision: no revision '" + revision + "'; " + Wording.thereAre(file.revisionNames()));
             }
             return file.machine(revision);
         }
-        if (built == null) {
-            return file.newest();
-        }
+        return built == null ? file.newest() : builtIn(file, built);
+    }
+
+    private static Machine builtIn(MachineFile file, String built) {
         try {
             return file.byBuildDate(YearMonth.parse(built))
                     .orElseThrow(
                             () -> new BadArgument("--built " + built + " is before the first revision, which is from "
                                     + file.revisions().get(0).from()));
         } catch (DateTimeParseException e) {
-            throw new BadArgument("--built '" + built + "' is not a month; write it as 2021-06");
+            throw new BadArgument("--built: '" + built + "' is no month; a month is written like 2021-06");
         }
     }
 
-    Installation installation() {
-        Installation i = Installation.UNKNOWN;
+    private Installation installation() {
+        Installation place = Installation.UNKNOWN;
         if (fedFrom != null) {
-            i = switch (fedFrom) {
-                case "tank" -> i.with(Installation.Feed.TANK);
-                case "mains" -> i.with(Installation.Feed.MAINS);
+            place = switch (fedFrom) {
+                case "tank" -> place.with(Installation.Feed.TANK);
+                case "mains" -> place.with(Installation.Feed.MAINS);
                 default -> throw new BadArgument("--fed-from is tank or mains, not '" + fedFrom + "'");
             };
         }
-        i = known(i, Installation.Fact.SUPPLY_PRESSURE, pressure);
-        i = known(i, Installation.Fact.SUPPLY_TEMPERATURE, waterTemperature);
-        i = known(i, Installation.Fact.CONDUCTIVITY, conductivity);
-        i = known(i, Installation.Fact.VOLTAGE, voltage);
-        i = known(i, Installation.Fact.ALTITUDE, altitude);
-        return known(i, Installation.Fact.AMBIENT, ambient);
+        for (Map.Entry<Installation.Fact, String> fact : facts().entrySet()) {
+            if (fact.getValue() != null) {
+                place = place.with(fact.getKey(), known(fact.getKey(), fact.getValue()));
+            }
+        }
+        return place;
     }
 
-    private static Installation known(Installation i, Installation.Fact fact, String text) {
-        if (text == null) {
-            return i;
-        }
+    private Map<Installation.Fact, String> facts() {
+        Map<Installation.Fact, String> facts = new EnumMap<>(Installation.Fact.class);
+        facts.put(Installation.Fact.SUPPLY_PRESSURE, pressure);
+        facts.put(Installation.Fact.SUPPLY_TEMPERATURE, waterTemperature);
+        facts.put(Installation.Fact.CONDUCTIVITY, conductivity);
+        facts.put(Installation.Fact.VOLTAGE, voltage);
+        facts.put(Installation.Fact.ALTITUDE, altitude);
+        facts.put(Installation.Fact.AMBIENT, ambient);
+        return facts;
+    }
+
+    private static Installation.Known known(Installation.Fact fact, String text) {
         try {
-            return i.with(fact, fact.parse(text));
+            return fact.parse(text);
         } catch (NotAQuantity e) {
-            throw new BadArgument("--" + fact.words().replace(' ', '-') + ": " + e.getMessage()
+            throw new BadArgument(option(fact) + ": " + e.getMessage()
                     + e.suggestion().map(s -> ". Maybe \"" + s + "\".").orElse(""));
         }
+    }
+
+    private static String option(Installation.Fact fact) {
+        return "--" + fact.words().replace(' ', '-');
     }
 }

@@ -1,77 +1,78 @@
 package wetside.cli;
 
 import java.util.Locale;
-import wetside.casework.LibraryBuild;
+import java.util.function.LongSupplier;
 
-/** A bar on the error stream while the twin runs: how far, how long still; silent when nobody looks. */
+/** A bar on the error stream while the twin runs: how far, how long still; one plain line when nobody watches. */
 final class Progress {
     private static final int WIDTH = 30;
     private static final long AFTER = 300;
 
     private final Console console;
-    private final LibraryBuild build;
-    private final int wanted;
+    private final LongSupplier done;
+    private final long all;
     private Thread thread;
-    private volatile boolean running;
 
-    Progress(Console console, LibraryBuild build, int wanted) {
+    Progress(Console console, LongSupplier done, long all) {
         this.console = console;
-        this.build = build;
-        this.wanted = wanted;
+        this.done = done;
+        this.all = all;
     }
 
-    void start() {
-        if (!console.isTerminal()) {
-            console.errors().println("running the twin: " + build.total(wanted) + " runs");
+    synchronized void start() {
+        if (!console.isWatched()) {
+            console.errors().println("Running the twin: " + all + " runs. Kept for next time.");
             return;
         }
-        running = true;
         thread = new Thread(this::show, "progress");
         thread.setDaemon(true);
         thread.start();
     }
 
     private void show() {
-        long begun = System.currentTimeMillis();
-        long first = build.done();
-        while (running) {
+        long begun = System.nanoTime();
+        long first = done.getAsLong();
+        while (true) {
             try {
                 Thread.sleep(AFTER);
             } catch (InterruptedException e) {
                 return;
             }
-            long done = build.done();
-            long all = build.total(wanted);
-            double share = (double) done / all;
-            double spent = (System.currentTimeMillis() - begun) / 1000.0;
-            double left = done > first ? spent * (all - done) / (done - first) : Double.NaN;
-            int full = (int) Math.round(share * WIDTH);
-            console.errors()
-                    .printf(
-                            Locale.ROOT,
-                            "\rrunning the twin  %s%s  %d of %d runs  %s ",
-                            "█".repeat(full),
-                            "░".repeat(WIDTH - full),
-                            done,
-                            all,
-                            Double.isNaN(left) ? "" : String.format(Locale.ROOT, "%.0f s left", left));
+            console.errors().print("\r" + bar(done.getAsLong(), all, first, (System.nanoTime() - begun) / 1e9));
             console.errors().flush();
         }
     }
 
-    void stop() {
+    static String bar(long done, long all, long first, double seconds) {
+        double share = Math.min(1, (double) done / Math.max(1, all));
+        int full = (int) Math.round(share * WIDTH);
+        String bar = "█".repeat(full) + "░".repeat(WIDTH - full);
+        String text = String.format(Locale.ROOT, "Running the twin  %s  %d of %d runs", bar, done, all);
+        if (done > first) {
+            text += String.format(Locale.ROOT, ", %s left", left(seconds * (all - done) / (done - first)));
+        }
+        return Lines.padded(text, 88);
+    }
+
+    private static String left(double seconds) {
+        return seconds < 100
+                ? String.format(Locale.ROOT, "%.0f s", seconds)
+                : String.format(Locale.ROOT, "%.0f min", seconds / 60);
+    }
+
+    /** Takes the bar away, so that the next line begins at the margin. */
+    synchronized void stop() {
         if (thread == null) {
             return;
         }
-        running = false;
         thread.interrupt();
         try {
             thread.join(1000);
         } catch (InterruptedException e) {
             Thread.currentThread().interrupt();
         }
-        console.errors().print("\r" + " ".repeat(79) + "\r");
-        console.errors().flush();
         thread = null;
+        console.errors().print("\r" + " ".repeat(88) + "\r");
+        console.errors().flush();
     }
 }

@@ -1,6 +1,5 @@
 package wetside.cli;
 
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -8,22 +7,41 @@ import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
-import wetside.casework.Asking;
+import picocli.CommandLine.Parameters;
 import wetside.casework.Casework;
 import wetside.casework.Expected;
 import wetside.casework.Installed;
+import wetside.diagnosis.Who;
 import wetside.procedure.Procedures;
 
 /** What every procedure should find on a machine that works. */
 @Command(
         name = "readings",
         mixinStandardHelpOptions = true,
+        versionProvider = Build.class,
         description = "What gauges, lamps, tubes and meters should show on this machine where it stands.")
 final class ReadingsCommand implements Callable<Integer> {
+    private static final int MOST_DRAWS = 4096;
+
     private final Console console;
+
+    @Parameters(
+            index = "0",
+            paramLabel = "MACHINE",
+            description = "a machine file, or the name of a machine that comes with Wetside")
+    private String name;
 
     @Mixin
     private MachineChoice choice;
+
+    @Option(
+            names = "--who",
+            paramLabel = "WHO",
+            description = "what this person may look at: owner (if not said), technician or qualified")
+    private String who;
+
+    @Option(names = "--all", description = "a line for each reading; otherwise what reads the same shares one")
+    private boolean all;
 
     @Option(names = "--draws", paramLabel = "N", description = "machines simulated within tolerances (default: 64)")
     private int draws = 64;
@@ -37,48 +55,44 @@ final class ReadingsCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        if (draws < 2 || draws > 4096) {
-            throw new BadArgument("--draws is a number from 2 to 4096, not " + draws);
+        if (draws < 2 || draws > MOST_DRAWS) {
+            throw new BadArgument("--draws is a number from 2 to " + MOST_DRAWS + ", not " + draws);
         }
-        Installed installed = choice.installed();
+        Who person = People.of(who, Who.OWNER);
+        Installed installed = choice.installed(name);
         Procedures procedures = Procedures.bundled();
         Casework casework = installed.casework(procedures);
         List<Expected> expected = Expected.healthy(casework, draws);
+        List<Expected> allowed = expected.stream()
+                .filter(e -> e.asking().question().effort().allowed(person))
+                .toList();
         if (json) {
-            console.line(Json.print(expected.stream().map(ReadingsCommand::json).toList()));
+            Map<String, Object> m = Json.machine(installed);
+            m.put("draws", draws);
+            m.put("readings", allowed.stream().map(ReadingsCommand::json).toList());
+            console.result(Json.print(m));
             return 0;
         }
-        console.line(installed.machine().identity().title() + ", revision "
-                + installed.machine().identity().revision() + ", fed from the "
-                + installed.feed().word());
-        console.line("Range: 5 to 95 % of " + draws + " machines within tolerances, instrument included.");
-        Map<String, List<Expected>> byRoutine = new LinkedHashMap<>();
-        expected.forEach(e -> byRoutine
-                .computeIfAbsent(e.asking().procedure().routine(), r -> new ArrayList<>())
-                .add(e));
-        byRoutine.forEach((routine, list) -> {
-            console.line("");
-            console.line(procedures.routine(routine).orElseThrow().says());
-            Table table = new Table("lll");
-            list.forEach(e -> table.row(e.asking().procedure().says(), e.words(), who(e.asking())));
-            table.print(console, "  ");
-        });
+        console.line(FindingText.heading(installed));
+        console.line("What a machine without fault reads: 5 to 95 % of " + draws
+                + " machines within tolerances, instrument included.");
+        new ReadingsSheet(console, procedures, all).print(allowed);
+        more(expected.size() - allowed.size());
         return 0;
     }
 
-    private static String who(Asking a) {
-        return switch (a.procedure().who()) {
-            case OWNER -> "owner";
-            case TECHNICIAN -> "technician";
-            case QUALIFIED -> "qualified electrician";
-        };
+    private void more(int hidden) {
+        if (hidden > 0) {
+            console.line("");
+            console.line(hidden + " more may be read by others: --who technician, --who qualified.");
+        }
     }
 
     private static Map<String, Object> json(Expected e) {
         Map<String, Object> m = new LinkedHashMap<>();
-        m.put("procedure", e.asking().procedure().id());
+        m.put("reading", e.asking().procedure().id());
         m.put("says", e.asking().procedure().says());
-        m.put("who", who(e.asking()));
+        m.put("who", People.word(e.asking().question().effort().who()));
         m.put("routine", e.asking().procedure().routine());
         if (e.isNumber()) {
             m.put("unit", e.asking().unit().symbol());

@@ -33,7 +33,11 @@ final class Scenarios {
     }
 
     private static BadArgument unknown(String name, Procedures procedures) {
-        return new BadArgument("no routine and no file '" + name + "'. Routines: "
-                + Wording.inWords(procedures.routines().keySet()));
+        String near = Wording.nearest(name, procedures.routines().keySet());
+        return new BadArgument("no routine and no file '" + name + "'"
+                + (near.isEmpty()
+                        ? "; the routines are "
+                                + String.join(", ", procedures.routines().keySet())
+                        : ". Maybe " + near + "."));
     }
 }

@@ -9,6 +9,7 @@ import wetside.machine.MachineSchema;
 @Command(
         name = "schema",
         mixinStandardHelpOptions = true,
+        versionProvider = Build.class,
         description = "Print the JSON Schema of machine files, for editors that complete and check while you type.")
 final class SchemaCommand implements Callable<Integer> {
     private final Console console;
@@ -19,7 +20,7 @@ final class SchemaCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        console.line(MachineSchema.json(Kinds.declarations()));
+        console.result(MachineSchema.json(Kinds.declarations()));
         return 0;
     }
 }

@@ -2,7 +2,6 @@ package wetside.cli;
 
 import java.io.IOException;
 import java.util.Collection;
-import java.util.Optional;
 import java.util.function.Consumer;
 import wetside.casework.Casework;
 import wetside.casework.LibraryBuild;
@@ -22,19 +21,22 @@ final class Signing {
     private final LibraryKey key;
     private final LibraryBuild build;
     private final int wanted;
+    private final Progress progress;
     private volatile boolean quiet;
+    private boolean told;
 
     Signing(Console console, Casework casework, int wanted) {
         this.console = console;
         this.casework = casework;
         this.wanted = wanted;
-        key = LibraryKey.of(casework, Build.version());
+        key = LibraryKey.of(casework, Build.code());
         build = new LibraryBuild(casework);
+        progress = new Progress(console, build::done, build.total(wanted));
     }
 
     /** True when nothing has to be computed. */
     boolean isReady() {
-        return stored().filter(l -> drawn(l) >= wanted).isPresent();
+        return drawn(stored()) >= wanted;
     }
 
     /** A few draws of some readings only, and of what leads to them: enough for a first look within seconds. */
@@ -44,23 +46,20 @@ final class Signing {
 
     /** Everything wanted; {@code early} is told of each library on the way, the first after a few seconds. */
     Library all(Consumer<Library> early) {
-        Optional<Library> stored = stored();
-        if (stored.isPresent() && drawn(stored.get()) >= wanted) {
-            return stored.get();
+        Library start = stored();
+        if (drawn(start) >= wanted) {
+            return start;
         }
-        Progress progress = new Progress(console, build, wanted);
+        if (drawn(start) > 0) {
+            early.accept(start);
+        }
         try (LibraryStore.Hold hold =
-                store.hold(key, () -> note("another Wetside is computing this machine; waiting"))) {
-            Library start = stored().orElse(casework.empty());
+                store.hold(key, () -> note("Another Wetside is computing this machine; waiting for it."))) {
+            start = stored();
             if (drawn(start) >= wanted) {
                 return start;
             }
-            if (drawn(start) > 0) {
-                early.accept(start);
-            }
-            if (!quiet) {
-                progress.start();
-            }
+            begin();
             return build.upTo(wanted, start, library -> {
                 keep(library);
                 early.accept(library);
@@ -70,24 +69,34 @@ final class Signing {
         }
     }
 
-    /** No progress and no notes from here on: somebody is typing. */
-    void quiet() {
+    private synchronized void begin() {
+        if (!quiet) {
+            progress.start();
+        }
+    }
+
+    /** No bar and no notes from here on: somebody is typing. */
+    synchronized void quiet() {
         quiet = true;
+        progress.stop();
     }
 
     void stop() {
         build.stop();
     }
 
-    private Optional<Library> stored() {
-        return store.load(key, casework.empty());
+    private Library stored() {
+        return store.load(key, casework.empty()).orElseGet(casework::empty);
     }
 
     private void keep(Library library) {
         try {
             store.save(key, library);
         } catch (IOException e) {
-            note("cannot keep the signatures (" + e.getMessage() + "); they will be computed again next time");
+            if (!told) {
+                note("The signatures cannot be kept (" + e.getMessage() + "); next time they are computed again.");
+            }
+            told = true;
         }
     }
 
@@ -97,6 +106,7 @@ final class Signing {
         }
     }
 
+    /** Draws of every cause. */
     static int drawn(Library library) {
         return library.signatures().causes() == 0 ? 0 : library.signatures().draws(0);
     }

@@ -3,6 +3,8 @@ package wetside.cli;
 import java.io.InputStream;
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.InvalidPathException;
+import java.util.Arrays;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import wetside.machine.BadFile;
@@ -11,6 +13,8 @@ import wetside.run.NoSuchThing;
 /** The command line: one command each for what a bench does. */
 @Command(
         name = "wetside",
+        mixinStandardHelpOptions = true,
+        versionProvider = Build.class,
         description = "The service bench for espresso machines: everything computed from one machine file.",
         synopsisSubcommandLabel = "COMMAND",
         subcommands = {
@@ -39,27 +43,25 @@ public final class Wetside {
     public static void main(String[] args) {
         PrintStream out = new PrintStream(System.out, false, StandardCharsets.UTF_8);
         PrintStream err = new PrintStream(System.err, true, StandardCharsets.UTF_8);
-        int code = run(args, out, err, System.in);
+        int code = run(args, new Console(out, err, System.in, Terminal.input(), Terminal.errors()));
         out.flush();
         System.exit(code);
     }
 
-    /** Runs one command; prints only to what it is given. */
+    /** Runs one command; prints only to what it is given, as when nobody watches. */
     public static int run(String[] args, PrintStream out, PrintStream err, InputStream in) {
-        Console console = new Console(out, err, in);
+        return run(args, new Console(out, err, in, false, false));
+    }
+
+    private static int run(String[] args, Console console) {
         CommandLine line = new CommandLine(Wetside.class, new Commands(console));
         line.setOut(console.printer());
         line.setErr(console.errors());
-        line.setExitCodeExceptionMapper(e -> INTERNAL);
+        line.setUsageHelpWidth(Lines.WIDTH);
+        line.setParameterExceptionHandler((e, said) -> misused(e, console));
         line.setExecutionExceptionHandler((e, command, parsed) -> failed(e, console));
-        line.setCaseInsensitiveEnumValuesAllowed(true);
-        if (args.length == 0) {
-            line.usage(console.printer());
-            console.printer().flush();
-            return 0;
-        }
         try {
-            return line.execute(args);
+            return args.length == 0 ? line.execute("--help") : line.execute(args);
         } catch (Error e) {
             return failed(e, console);
         } finally {
@@ -68,16 +70,37 @@ public final class Wetside {
         }
     }
 
+    /** Options and arguments that picocli does not take: what is wrong, what was probably meant, where to read on. */
+    private static int misused(CommandLine.ParameterException e, Console console) {
+        CommandLine command = e.getCommandLine();
+        String name = command.getCommandSpec().qualifiedName();
+        boolean noCommand = command.getParent() == null && e instanceof CommandLine.UnmatchedArgumentException;
+        String commands = String.join(", ", command.getSubcommands().keySet());
+        console.errors()
+                .println(
+                        noCommand
+                                ? e.getMessage() + "; the commands are " + commands
+                                : e.getMessage().replace("is not an int", "is no whole number"));
+        CommandLine.UnmatchedArgumentException.printSuggestions(e, console.errors());
+        console.errors().println("How it is used: " + name + " --help");
+        return BAD_INPUT;
+    }
+
     private static int failed(Throwable e, Console console) {
         console.printer().flush();
         if (e instanceof BadFile || e instanceof NoSuchThing || e instanceof BadArgument) {
             console.errors().println(e.getMessage());
             return BAD_INPUT;
         }
+        if (e instanceof InvalidPathException path) {
+            console.errors().println("'" + path.getInput() + "' is no name of a file");
+            return BAD_INPUT;
+        }
         console.errors().println("Wetside itself failed: " + e);
-        console.errors().println("This is a fault of ours; with WETSIDE_TRACE=1 set it shows where.");
-        if (System.getenv("WETSIDE_TRACE") != null) {
-            e.printStackTrace(console.errors());
+        if (System.getenv("WETSIDE_TRACE") == null) {
+            console.errors().println("This is a fault of ours; with WETSIDE_TRACE=1 set it shows where.");
+        } else {
+            Arrays.stream(e.getStackTrace()).forEach(at -> console.errors().println("    at " + at));
         }
         return INTERNAL;
     }

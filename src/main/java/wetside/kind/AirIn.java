@@ -13,10 +13,15 @@ final class AirIn {
     private AirIn() {}
 
     static void through(Component c, int node, double bore, Blueprint b) {
+        through(c, "air gap", node, bore, FluidPlan.ALWAYS, b);
+    }
+
+    /** @param held slot: further suction it takes to lift the lip [Pa] */
+    static void through(Component c, String name, int node, double bore, int held, Blueprint b) {
         if (bore > 0) {
             FluidPlan.Passage gap = Blueprint.jet(bore, Terms.SHARP, Terms.Liquid.COLD);
             FluidPlan.OneWay lip = new FluidPlan.OneWay(LIFTS, LIFTS, gap.a(), gap.b(), 0);
-            b.fluid().branch(c.id() + " air gap", b.floor().node(), node, lip, FluidPlan.ALWAYS);
+            b.fluid().branch(c.id() + " " + name, b.floor().node(), node, lip, held);
         }
     }
 }

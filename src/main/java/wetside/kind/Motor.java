@@ -70,7 +70,7 @@ public final class Motor implements Kind {
             Trait.NEEDS_EARTH);
 
     private static final List<Fault> FAULTS = List.of(
-            Fault.of("capacitor weak", 1.5, set(CAPACITOR, 0.35, 0.08)),
+            Fault.of("capacitor weak", 1.5, log(CAPACITOR, 0.35, 0.05)),
             Fault.of("capacitor dead", 1.2, set(CAPACITOR, 0)),
             Fault.of("seized", 0.5, set(FRICTION, 5)),
             Fault.of("bearings stiff", 0.6, set(FRICTION, 0.06, 0.3)),

@@ -29,15 +29,34 @@ public final class TankSeatValve implements Kind {
     static final Parameter AIR = Parameter.condition(
             "air gap", Dimension.LENGTH, 0, 0, 4e-3, Spread.EXACT, "bore of an orifice that would let in as much air");
 
+    static final Parameter FOUND = Parameter.condition(
+            "pushed home as found",
+            Dimension.RATIO,
+            1,
+            0.001,
+            1,
+            Spread.EXACT,
+            "how far, until somebody pushes it home");
+    static final Parameter GAP = Parameter.condition(
+            "air gap as found",
+            Dimension.LENGTH,
+            0,
+            0,
+            4e-3,
+            Spread.EXACT,
+            "lets in air beside the seal until somebody pushes the tank home");
     static final Parameter LEAK = Leaks.outward("past the seal");
+
+    /** No suction lifts a seal that the tank sits on [Pa]. */
+    private static final double CLOSED = 1e7;
 
     private static final Declaration DECLARATION = new Declaration(
             "tank seat valve",
             List.of(Port.fluid("in", "the tank's opening"), Port.fluid("out", "to the suction hose")),
-            List.of(BORE, OPENS, AIR, LEAK));
+            List.of(BORE, OPENS, AIR, FOUND, GAP, LEAK));
 
     private static final List<Fault> FAULTS = List.of(
-            wrongInstallation("tank not pushed home", 5.0, log(OPENS, 0.02, 0.002), log(AIR, 0.2e-3, 1.5e-3)),
+            wrongInstallation("tank not pushed home", 5.0, log(FOUND, 0.02, 0.002), log(GAP, 0.2e-3, 1.5e-3)),
             Fault.of("seal worn", 1.0, log(LEAK, 0.06e-3, 0.5e-3), log(AIR, 0.1e-3, 1e-3)),
             Fault.of("clogged", 0.7, log(OPENS, 0.04, 0.003)));
 
@@ -56,7 +75,16 @@ public final class TankSeatValve implements Kind {
         double bore = c.get(BORE) * Math.sqrt(c.get(OPENS));
         FluidPlan.Passage way = Blueprint.jet(bore, Terms.SHARP, Terms.Liquid.COLD);
         int out = b.node(c, "out");
-        b.fluid().branch(c.id(), b.node(c, "in"), out, way, FluidPlan.ALWAYS);
+        int tank = b.handle(c, "tank", List.of("as found", "pushed home"), 0);
+        int free = b.slots().state(c.id() + ".pushed open", c.get(FOUND));
+        int tight = b.slots().state(c.id() + ".gap closed", 0);
+        b.control((x, dt) -> {
+            boolean home = x[tank] > 0.5;
+            x[free] = home ? 1 : c.get(FOUND);
+            x[tight] = home ? CLOSED : 0;
+        });
+        b.fluid().branch(c.id(), b.node(c, "in"), out, way, free);
+        AirIn.through(c, "gap", out, c.get(GAP), tight, b);
         AirIn.through(c, out, c.get(AIR), b);
         Leaks.seen(c, out, c.get(LEAK), b);
     }

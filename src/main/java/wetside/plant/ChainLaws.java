@@ -72,6 +72,11 @@ final class ChainLaws {
     final int[] active;
 
     int activeCount;
+    private final int[] passages;
+    private int passageCount;
+    private final int[] others;
+    private int otherCount;
+    private final boolean[] leftOut;
     private double air = 101325;
     /** Result of {@link #flow}: mass flow [kg/s] and its slopes with the pressures at both ends [kg/(s Pa)]. */
     final double[] q;
@@ -108,6 +113,9 @@ final class ChainLaws {
         wet = new double[count];
         stale = new boolean[count];
         active = new int[count];
+        passages = new int[count];
+        others = new int[count];
+        leftOut = new boolean[count];
         q = new double[count];
         byFrom = new double[count];
         byTo = new double[count];
@@ -173,6 +181,8 @@ final class ChainLaws {
     void open(double[] x, double airPressure) {
         air = airPressure;
         activeCount = 0;
+        passageCount = 0;
+        otherCount = 0;
         for (int c = 0; c < count; c++) {
             if (openings[c].length > 0) {
                 valves(c, x);
@@ -181,12 +191,43 @@ final class ChainLaws {
                 drive[c] = type[c] == PUMP ? Math.max(0, x[shift[c]]) : crack[c] + x[shift[c]];
             }
             if (a[c] < SHUT) {
-                active[activeCount++] = c;
+                enlist(c);
             } else {
                 q[c] = 0;
                 byFrom[c] = 0;
                 byTo[c] = 0;
             }
+        }
+    }
+
+    private void enlist(int c) {
+        active[activeCount++] = c;
+        if (leftOut[c]) {
+            return;
+        }
+        if (type[c] == PASSAGE) {
+            passages[passageCount++] = c;
+        } else {
+            others[otherCount++] = c;
+        }
+    }
+
+    /** Chains that {@link #flows} leaves as they are. */
+    void leaveOut(int[] chains) {
+        for (int c : chains) {
+            leftOut[c] = true;
+        }
+    }
+
+    /** Flows and slopes of all chains for the pressures of all sites. */
+    void flows(double[] p, int[] from, int[] to) {
+        for (int k = 0; k < passageCount; k++) {
+            int c = passages[k];
+            passage(c, p[from[c]] - p[to[c]] - head[c]);
+        }
+        for (int k = 0; k < otherCount; k++) {
+            int c = others[k];
+            flow(c, p[from[c]], p[to[c]]);
         }
     }
 

@@ -147,7 +147,7 @@ final class Donors {
 
     private void tell(int c) {
         laws.carry(c, forward[c], back[c], wet[c]);
-        system.gas(c, gasAhead[c], gasBack[c]);
+        system.vessels.gas(c, gasAhead[c], gasBack[c]);
     }
 
     /** Keeps what was last told to the laws. */
@@ -247,13 +247,13 @@ final class Donors {
                 int c = laws.active[k];
                 double flow = laws.q[c];
                 int site = flow >= 0 ? system.to[c] : system.from[c];
-                if (site >= system.vessels && site < system.unknowns) {
+                if (system.isNode(site)) {
                     double size = Math.abs(flow);
                     inflow[site] += size;
                     inflowGas[site] += size * leaving(c);
                 }
             }
-            for (int k = system.vessels; k < system.unknowns; k++) {
+            for (int k = system.vessels.count; k < system.unknowns; k++) {
                 if (inflow[k] > 1e-9) {
                     share[k] = inflowGas[k] / inflow[k];
                 }
@@ -263,6 +263,6 @@ final class Donors {
 
     private double leaving(int c) {
         Place donor = laws.q[c] >= 0 ? from[c] : to[c];
-        return donor.sort == Sort.NODE ? share[donor.index] : system.gas(c);
+        return donor.sort == Sort.NODE ? share[donor.index] : system.vessels.gas(c);
     }
 }

@@ -26,7 +26,7 @@ final class FlowNewton {
         this.count = count;
         d = new double[system.unknowns];
         start = new double[system.unknowns];
-        inner = new double[system.vessels];
+        inner = new double[system.vessels.count];
         first = new double[system.unknowns];
     }
 
@@ -46,7 +46,7 @@ final class FlowNewton {
 
     private boolean anchored() {
         System.arraycopy(first, 0, system.p, 0, first.length);
-        System.arraycopy(first, 0, system.z, 0, system.vessels);
+        System.arraycopy(first, 0, system.vessels.z, 0, system.vessels.count);
         double anchor = 1e-6;
         int spent = 0;
         while (spent < CAP * 4) {
@@ -63,7 +63,7 @@ final class FlowNewton {
                 anchor *= 0.1;
             } else {
                 System.arraycopy(system.anchorAt, 0, system.p, 0, first.length);
-                System.arraycopy(first, 0, system.z, 0, system.vessels);
+                System.arraycopy(first, 0, system.vessels.z, 0, system.vessels.count);
                 anchor *= 20;
             }
         }
@@ -94,7 +94,12 @@ final class FlowNewton {
     private double imbalance() {
         double most = 0;
         for (int k = 0; k < system.unknowns; k++) {
-            double size = k < system.vessels ? Math.abs(system.off(k)) * (BALANCED / NOTHING) : Math.abs(system.f[k]);
+            double size = Math.abs(system.f[k]);
+            if (k < system.vessels.count) {
+                double least = BALANCED / NOTHING;
+                double asPressure = size * least / system.vessels.storage(k);
+                size = Math.max(Math.min(size, asPressure), least * Math.abs(system.vessels.off(k)));
+            }
             if (!(size <= most)) {
                 most = size;
                 worst = k;
@@ -116,18 +121,18 @@ final class FlowNewton {
         for (int k = 0; k < d.length; k++) {
             system.p[k] = start[k] + length * d[k];
         }
-        for (int v = 0; v < system.vessels; v++) {
-            system.z[v] = inner[v] + length * system.dz[v];
+        for (int v = 0; v < system.vessels.count; v++) {
+            system.vessels.z[v] = inner[v] + length * system.vessels.dz[v];
         }
         system.evaluate();
         return system.along(d);
     }
 
     private void search() {
-        system.freeze();
+        system.vessels.freeze();
         double here = system.along(d);
         System.arraycopy(system.p, 0, start, 0, start.length);
-        System.arraycopy(system.z, 0, inner, 0, inner.length);
+        System.arraycopy(system.vessels.z, 0, inner, 0, inner.length);
         double length = 1;
         double there = at(1);
         double enough = 0.3 * Math.abs(here);

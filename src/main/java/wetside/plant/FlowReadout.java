@@ -130,7 +130,7 @@ final class FlowReadout {
 
     double gasShare(int branch) {
         int c = chainOf[branch];
-        return c < 0 ? 0 : system.gas(c);
+        return c < 0 ? 0 : system.vessels.gas(c);
     }
 
     int[] slotsAt(int vessel) {

@@ -128,9 +128,8 @@ public final class Hydraulics {
      * @return false when some node does not balance; see {@link #convergence}
      */
     public boolean solve(double[] x, double dt, VesselRow[] v) {
-        load(x, dt, v);
+        begin(x, dt, v);
         convergence.solves++;
-        donors.carry();
         boolean balanced = newton.solve();
         for (int k = 0; k < REPEATS && balanced && believesOtherwise(); k++) {
             convergence.repeats++;
@@ -171,19 +170,20 @@ public final class Hydraulics {
 
         void keep() {
             System.arraycopy(system.p, 0, p, 0, p.length);
-            System.arraycopy(system.z, 0, z, 0, z.length);
+            System.arraycopy(system.vessels.z, 0, z, 0, z.length);
             donors.keep();
         }
 
         void restore() {
             System.arraycopy(p, 0, system.p, 0, p.length);
-            System.arraycopy(z, 0, system.z, 0, z.length);
+            System.arraycopy(z, 0, system.vessels.z, 0, z.length);
             donors.restore();
             system.evaluate();
         }
     }
 
-    private void load(double[] x, double dt, VesselRow[] v) {
+    /** The system at its first guess. */
+    FlowSystem begin(double[] x, double dt, VesselRow[] v) {
         double air = airSlot < 0 ? 101325 : x[airSlot];
         laws.open(x, air);
         Arrays.fill(laws.q, 0);
@@ -197,9 +197,10 @@ public final class Hydraulics {
         for (int k = 0; k < heldSlot.length; k++) {
             system.p[system.unknowns + k] = heldSlot[k] < 0 ? air : x[heldSlot[k]];
         }
-        System.arraycopy(system.p, 0, system.before, 0, system.before.length);
         system.begin(dt, v);
         donors.begin(x, v, air);
+        donors.carry();
+        return system;
     }
 
     private void store(double[] x, VesselRow[] v) {

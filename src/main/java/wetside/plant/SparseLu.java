@@ -19,7 +19,7 @@ final class SparseLu {
      */
     SparseLu(int n, int[][] pairs) {
         this.n = n;
-        a = new double[n * n];
+        a = new double[n * n + 1];
         b = new double[n];
         position = new int[n];
         later = new int[n][];
@@ -74,6 +74,11 @@ final class SparseLu {
     /** Where element (row, column) lies in {@link #a}. */
     int at(int row, int column) {
         return position[row] * n + position[column];
+    }
+
+    /** A place in {@link #a} that is never read. */
+    int nowhere() {
+        return n * n;
     }
 
     void clear() {

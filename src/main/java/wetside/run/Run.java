@@ -69,10 +69,10 @@ public final class Run {
     }
 
     public void go(Scenario scenario) {
-        scenario.steps().forEach(this::act);
+        scenario.steps().forEach(this::go);
     }
 
-    private void act(Action action) {
+    public void go(Action action) {
         if (action instanceof Action.Move m) {
             move(m.handle(), m.value());
         } else if (action instanceof Action.Wait w) {
@@ -165,7 +165,12 @@ public final class Run {
 
     private static double wanted(Reading reading, String value) {
         if (reading.isChoice()) {
-            return reading.options().indexOf(value);
+            int i = reading.options().indexOf(value);
+            if (i < 0) {
+                throw new NoSuchThing(
+                        "'" + reading.channel() + "' never shows '" + value + "'", value, reading.options());
+            }
+            return i;
         }
         try {
             return Quantity.parse(value, reading.dimension()).si();

@@ -24,6 +24,18 @@ public enum Display {
         return unit.isPlain() ? number : number + " " + unit.symbol();
     }
 
+    /** A range, such as "8.2 to 8.9 bar", "820 Ω to 1.2 kΩ", and "up to 0.3 mA" from nothing. */
+    public String range(double low, double high, Dimension dimension) {
+        String to = print(high, dimension);
+        if (low == 0 && high > 0 && dimension != Dimension.TEMPERATURE && dimension != Dimension.TEMPERATURE_RISE) {
+            return "up to " + to;
+        }
+        String from = print(low, dimension);
+        String unit = to.substring(to.lastIndexOf(' ') + 1);
+        boolean same = !unit.equals(to) && from.endsWith(" " + unit);
+        return (same ? from.substring(0, from.length() - unit.length() - 1) : from) + " to " + to;
+    }
+
     /** The one unit a column or an axis of this dimension is labelled with. */
     public Unit unit(Dimension dimension) {
         String symbol = switch (dimension) {

@@ -48,7 +48,7 @@ class MotorTest {
         double weak = start(bench().broken("motor", "capacitor weak", 0.5));
         double dead = start(bench().broken("motor", "capacitor dead", 0));
         assertThat(weak).isGreaterThan(1.5 * whole);
-        assertThat(dead).isGreaterThan(3 * weak).isLessThan(30);
+        assertThat(dead).isGreaterThan(2 * weak).isLessThan(30);
         double end = on(bench().broken("motor", "capacitor dead", 0)).run(40).get("motor.shaft.motion");
         assertThat(end).isCloseTo(FULL, within(0.2));
     }

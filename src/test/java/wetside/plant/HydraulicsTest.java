@@ -126,8 +126,7 @@ class HydraulicsTest {
     }
 
     @Test
-    void theMatrixHasTheSlopesOfTheBalance() {
-        // A pair of nodes between held pressures, once by hand: 1/s of both passages on the diagonal.
+    void theSparseSolverSolves() {
         SparseLu lu = new SparseLu(3, new int[][] {{0, 1}, {1, 2}});
         double[][] m = {{4, -1, 0}, {-2, 5, -1}, {0, -1, 3}};
         double[] f = {1, -2, 0.5};
@@ -142,6 +141,41 @@ class HydraulicsTest {
             double left = m[i][0] * x[0] + m[i][1] * x[1] + m[i][2] * x[2];
             assertThat(left).isCloseTo(-f[i], within(1e-14));
         }
+    }
+
+    @Test
+    void newtonsStepIsTheOneTheBalanceAsksFor() {
+        Random r = new Random(9);
+        int rows = 0;
+        int wrong = 0;
+        for (int i = 0; i < 500; i++) {
+            TwinNetwork net = new TwinNetwork(r);
+            FlowSystem s = net.hydraulics.begin(net.any(r), i % 2 == 0 ? 0.05 : 20, net.rows);
+            double[] d = new double[s.unknowns];
+            s.evaluate();
+            assertThat(s.step(d)).isTrue();
+            double[] balance = s.f.clone();
+            double most = 0;
+            for (int v = 0; v < s.vessels.count; v++) {
+                most = Math.max(most, Math.abs(s.vessels.dz[v]));
+            }
+            most = Math.max(most, Arrays.stream(d).map(Math::abs).max().orElseThrow());
+            double share = 0.01 / most;
+            for (int k = 0; k < d.length; k++) {
+                s.p[k] += share * d[k];
+            }
+            for (int v = 0; v < s.vessels.count; v++) {
+                s.vessels.z[v] += share * s.vessels.dz[v];
+            }
+            s.evaluate();
+            for (int k = 0; k < d.length; k++) {
+                double went = (balance[k] - s.f[k]) / share;
+                double noise = 1e-9 + 1e-15 * (Math.abs(balance[k]) + 1) / share;
+                rows++;
+                wrong += Math.abs(went - balance[k]) > 0.01 * Math.abs(balance[k]) + noise ? 1 : 0;
+            }
+        }
+        assertThat(wrong).as("rows beside a kink, of %d", rows).isLessThan(rows / 100);
     }
 
     private static double[] settled(TwinNetwork net, double[] x, double seconds) {

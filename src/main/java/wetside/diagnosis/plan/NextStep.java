@@ -59,16 +59,10 @@ public final class NextStep {
         double[] cost = open.stream()
                 .mapToDouble(f -> situation.cost(f.question().effort()))
                 .toArray();
-        double[] ofRepair = open.stream().mapToDouble(f -> plan.bits(inPlay, f)).toArray();
-        double[] ofCause = open.stream().mapToDouble(f -> f.bits(inPlay)).toArray();
-        Supply.Both supply = new Supply.Both(Supply.of(cost, ofRepair), Supply.of(cost, ofCause));
-        for (int i = 0; i < cost.length; i++) {
-            Supply.Both left = new Supply.Both(
-                    supply.repair().without(ofRepair[i]), supply.cause().without(ofCause[i]));
-            steps.add(ask(open.get(i), left));
-        }
+        Price price = plan.price(inPlay, open, cost);
+        open.forEach(foresight -> steps.add(ask(foresight, price)));
         for (int r = 0; r < plan.repairs().size(); r++) {
-            steps.add(repair(r, supply));
+            steps.add(repair(r, price));
         }
         steps.add(callIn());
         steps.sort(Comparator.comparingDouble(Step::expectedCost)
@@ -81,14 +75,14 @@ public final class NextStep {
         return new Advice(List.copyOf(steps), refused(), Alike.of(inPlay, open, closed));
     }
 
-    private Step ask(Foresight foresight, Supply.Both supply) {
+    private Step ask(Foresight foresight, Price price) {
         Effort effort = foresight.question().effort();
         double cost = situation.cost(effort);
         long off = plan.mask(effort);
         double after = 0;
         for (int k = 0; k < foresight.outcomes(); k++) {
             if (foresight.chance(k) > 0) {
-                after += foresight.chance(k) * plan.value(Outcomes.after(inPlay, foresight, k), off, -1, supply);
+                after += foresight.chance(k) * plan.value(Outcomes.after(inPlay, foresight, k), off, -1, price);
             }
         }
         return step(
@@ -101,7 +95,7 @@ public final class NextStep {
                 foresight.bits(inPlay));
     }
 
-    private Step repair(int r, Supply.Both supply) {
+    private Step repair(int r, Price price) {
         Repair repair = plan.repairs().get(r);
         double chance = plan.chances(inPlay.shares())[r];
         double[] left = plan.inVain(inPlay.shares(), r);
@@ -110,7 +104,7 @@ public final class NextStep {
             for (int a = 0; a < left.length; a++) {
                 left[a] /= 1 - chance;
             }
-            rest = (1 - chance) * plan.value(left, plan.panels(r), r, supply);
+            rest = (1 - chance) * plan.value(left, plan.panels(r), r, price);
         }
         double bits = Shares.bits(chance, 1 - chance);
         double cost = plan.cost(r);

@@ -169,21 +169,36 @@ final class RepairPlan {
      * H is the entropy over the repairs needed or over the causes [bit], its price what the questions still open charge
      * for it; the cheaper way of knowing counts.
      */
-    double value(double[] shares, long off, int except, Supply.Both supply) {
-        return Math.min(plan(shares, off, except).cost, identified(shares, off, except, supply));
+    double value(double[] shares, long off, int except, Price price) {
+        return Math.min(plan(shares, off, except).cost, identified(shares, off, except, price));
     }
 
-    private double identified(double[] shares, long off, int except, Supply.Both supply) {
+    private double identified(double[] shares, long off, int except, Price price) {
         double[] need = need(shares);
+        double asking = Math.min(price.ofRepair() * Shares.bits(need), price.ofCause() * Shares.bits(shares));
+        return mending(need, off, except) + asking;
+    }
+
+    /** Expected cost of the repair needed once it is known. */
+    private double mending(double[] need, long off, int except) {
         double sum = need[repairs.size()] * callIn;
         for (int r = 0; r < repairs.size(); r++) {
             double mend = cost[r] + opening(panels[r] & ~off) + (1 - reliability[r]) * callIn;
             sum += need[r] * (r == except ? callIn : Math.min(callIn, mend));
         }
-        return sum
-                + Math.min(
-                        supply.repair().price(Shares.bits(need), sum),
-                        supply.cause().price(Shares.bits(shares), sum));
+        return sum;
+    }
+
+    /** What a bit costs by these questions. */
+    Price price(InPlay inPlay, List<Foresight> questions, double[] cost) {
+        double[] shares = inPlay.shares();
+        double[] need = need(shares);
+        double mending = mending(need, 0, -1);
+        double[] ofRepair = questions.stream().mapToDouble(f -> bits(inPlay, f)).toArray();
+        double[] ofCause = questions.stream().mapToDouble(f -> f.bits(inPlay)).toArray();
+        return new Price(
+                Price.perBit(cost, ofRepair, Shares.bits(need), mending),
+                Price.perBit(cost, ofCause, Shares.bits(shares), mending));
     }
 
     /** Probability that each repair is the one needed; last, that none of them is. */
@@ -196,7 +211,7 @@ final class RepairPlan {
     }
 
     /** Expected loss of entropy over the repairs needed [bit]. */
-    double bits(InPlay inPlay, Foresight foresight) {
+    private double bits(InPlay inPlay, Foresight foresight) {
         double before = Shares.bits(need(inPlay.shares()));
         double after = 0;
         for (int k = 0; k < foresight.outcomes(); k++) {

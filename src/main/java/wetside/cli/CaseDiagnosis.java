@@ -1,0 +1,114 @@
+package wetside.cli;
+
+import java.util.List;
+import wetside.casework.Answers;
+import wetside.casework.Asking;
+import wetside.casework.CaseFile;
+import wetside.casework.Casework;
+import wetside.casework.Session;
+import wetside.diagnosis.Library;
+import wetside.diagnosis.Observation;
+import wetside.diagnosis.Who;
+import wetside.diagnosis.inference.Posterior;
+import wetside.machine.Wording;
+import wetside.procedure.Procedures;
+
+/** A case file and its finding. */
+final class CaseDiagnosis {
+    private final Console console;
+    private final CaseFile given;
+    private final Casework casework;
+    private final Who who;
+    private final int draws;
+    private final boolean json;
+
+    /** @param who overrides the case when not null */
+    CaseDiagnosis(Console console, CaseFile given, Who who, int draws, boolean json) {
+        this.console = console;
+        this.given = given;
+        this.who = who == null ? given.who() : who;
+        this.draws = draws;
+        this.json = json;
+        casework = given.installed().casework(Procedures.bundled());
+    }
+
+    int tell() {
+        List<Observation> found = observations();
+        Signing signing = new Signing(console, casework, draws);
+        if (!found.isEmpty() && !signing.isReady()) {
+            firstLook(found, signing.look(found.stream().map(Observation::about).toList()));
+        }
+        Library library = signing.all(early -> {});
+        makeSense(found, library);
+        Session session = session(found, library);
+        if (json) {
+            console.result(Json.print(FindingJson.of(session, given.installed(), given.complaint())));
+        } else {
+            new FindingText(console, session, draws).whole(given.installed(), given.complaint());
+        }
+        return FindingText.exitCode(session);
+    }
+
+    /** After the first few draws: what it looks like so far. Nonsense is found out here, before the long work. */
+    private void firstLook(List<Observation> found, Library early) {
+        makeSense(found, early);
+        if (!json) {
+            Posterior.Ranked best = session(found, early).posterior().best();
+            console.errors()
+                    .println("First look, " + Signing.drawn(early) + " draws a cause: " + best.words() + ", "
+                            + FindingText.percent(best.share()) + ". More draws are being run.");
+        }
+    }
+
+    private Session session(List<Observation> found, Library library) {
+        Session session = new Session(casework, library, who);
+        found.forEach(session::learn);
+        return session;
+    }
+
+    /** What was found, all answers that are none told at once. */
+    private List<Observation> observations() {
+        List<Observation> found = given.found().stream().map(this::observation).toList();
+        check();
+        return found;
+    }
+
+    private Observation observation(CaseFile.Found f) {
+        Asking asking = casework.asking(f.procedure()).orElse(null);
+        if (asking == null) {
+            List<String> ids =
+                    casework.askings().stream().map(a -> a.question().id()).toList();
+            String near = Wording.nearest(f.procedure(), ids);
+            f.answer()
+                    .unknown(
+                            "this machine has no reading \"" + f.procedure() + "\""
+                                    + (near.isEmpty() ? "; \"wetside readings\" lists them" : ""),
+                            near);
+            return Observation.unknown(f.procedure());
+        }
+        String said = f.answer().text();
+        try {
+            return f.answer().isText() ? Answers.parse(asking, said) : Observation.unknown(f.procedure());
+        } catch (Answers.NotAnAnswer e) {
+            f.answer().problem(e.getMessage(), "");
+            return Observation.unknown(f.procedure());
+        }
+    }
+
+    private void makeSense(List<Observation> found, Library library) {
+        for (int i = 0; i < found.size(); i++) {
+            try {
+                Answers.sensible(casework.asking(found.get(i).about()).orElseThrow(), found.get(i), library);
+            } catch (Answers.NotAnAnswer e) {
+                given.found().get(i).answer().problem(e.getMessage(), "");
+            }
+        }
+        check();
+    }
+
+    private void check() {
+        if (!given.found().isEmpty()) {
+            given.found().get(0).answer().check();
+        }
+    }
+}

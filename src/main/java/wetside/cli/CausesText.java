@@ -1,0 +1,151 @@
+package wetside.cli;
+
+import java.util.List;
+import java.util.Locale;
+import wetside.casework.Answers;
+import wetside.casework.Session;
+import wetside.diagnosis.Observation;
+import wetside.diagnosis.Who;
+import wetside.diagnosis.inference.Alike;
+import wetside.diagnosis.inference.Evidence;
+import wetside.diagnosis.inference.Plausibility;
+import wetside.diagnosis.inference.Posterior;
+import wetside.diagnosis.plan.Advice;
+
+/** Causes by their share of belief, with reasons; and what cannot be told from what. */
+final class CausesText {
+    /** Causes below this share are gathered. */
+    private static final double LISTED = 0.03;
+
+    private static final int MOST_LISTED = 5;
+    private static final int REASONS = 3;
+    private static final int WORDS = 62;
+
+    private final Console console;
+    private final Session session;
+    private final Posterior posterior;
+    private final Evidence evidence;
+
+    CausesText(Console console, Session session) {
+        this.console = console;
+        this.session = session;
+        posterior = session.posterior();
+        evidence = session.evidence();
+    }
+
+    /** @param wanted draws of every cause still to come up to */
+    void print(int wanted) {
+        int drawn = Signing.drawn(session.library());
+        String standing = drawn < wanted ? "Causes so far, from " + drawn + " of " + wanted + " draws each" : "Causes";
+        console.line(Lines.padded(standing, WORDS + 4) + "share   range");
+        List<Posterior.Ranked> ranking = posterior.ranking();
+        int listed = 1;
+        while (listed < MOST_LISTED && ranking.get(listed).share() >= LISTED) {
+            listed++;
+        }
+        for (int i = 0; i < listed; i++) {
+            cause(i + 1, ranking.get(i));
+        }
+        double rest = ranking.stream()
+                .skip(listed)
+                .mapToDouble(Posterior.Ranked::share)
+                .sum();
+        line("  ", (ranking.size() - listed) + " others together", FindingText.percent(rest), "");
+        odd();
+    }
+
+    private void cause(int number, Posterior.Ranked r) {
+        var range = posterior.range(r.position());
+        line(
+                number + " ",
+                r.words(),
+                FindingText.percent(r.share()),
+                String.format(Locale.ROOT, "%.0f–%.0f %%", 100 * range.low(), 100 * range.high()));
+        if (r.position() != posterior.somethingElse()) {
+            reasons(evidence.of(r.position()), REASONS);
+        }
+    }
+
+    private void line(String number, String words, String share, String range) {
+        List<String> lines = Lines.wrap(words, WORDS - 2);
+        for (int i = 0; i < lines.size() - 1; i++) {
+            console.line("  " + (i == 0 ? number : "  ") + lines.get(i));
+        }
+        String last = (lines.size() == 1 ? number : "  ") + lines.get(lines.size() - 1);
+        console.line(String.format("  %s  %5s   %s", Lines.padded(last, WORDS), share, range)
+                .stripTrailing());
+    }
+
+    /** The loudest observations for (+) and against (−). */
+    void reasons(List<Evidence.Weight> weights, int most) {
+        weights.stream()
+                .filter(w -> w.strength() != Evidence.Strength.NONE)
+                .limit(most)
+                .forEach(w -> console.text(
+                        "      " + (w.speaksFor() ? "+ " : "− "),
+                        said(w.observation()) + "  (" + w.strength().name().toLowerCase(Locale.ROOT) + ")"));
+    }
+
+    private String said(Observation o) {
+        return session.casework()
+                .asking(o.about())
+                .map(a -> a.question().id() + ": " + Answers.words(a, o))
+                .orElse(o.about() + " did not help");
+    }
+
+    /** Says so when even the best cause explains it badly. */
+    private void odd() {
+        Plausibility p = session.plausibility();
+        boolean none = posterior.ranking().get(0).position() == posterior.somethingElse();
+        if (session.observations().size() == 0 || p.plausible() && !none) {
+            return;
+        }
+        console.line("");
+        console.line("None of the causes I know explains all of this well.");
+        p.odd().stream()
+                .limit(2)
+                .forEach(o -> console.text(
+                        "  ▲ ",
+                        said(o.observation()) + " is odd beside the best of them ("
+                                + posterior.best().words()
+                                + "). Check that reading again, or think of two faults at once."));
+    }
+
+    /** Causes that nothing this person can still ask will part. */
+    void apart(Advice advice) {
+        for (Alike a : advice.alike()) {
+            List<String> names = a.positions().stream()
+                    .filter(p -> posterior.share(p) >= LISTED)
+                    .map(posterior::words)
+                    .toList();
+            if (names.size() > 1) {
+                String where = session.who() == Who.OWNER ? " with what an owner can see" : "";
+                console.line("");
+                console.text("", "Cannot be told apart" + where + ": " + String.join("; ", names) + ".");
+                a.parting().ifPresent(q -> console.text("  What would: ", q.words() + "."));
+            }
+        }
+    }
+
+    /** Why, or why not, causes with {@code part} in their names. */
+    void why(String part, boolean not) {
+        List<Posterior.Ranked> meant = posterior.ranking().stream()
+                .filter(r -> r.words().contains(part) || r.id().contains(part))
+                .limit(3)
+                .toList();
+        if (meant.isEmpty()) {
+            console.line("No cause has \"" + part + "\" in its name. Type causes to see them.");
+        }
+        for (Posterior.Ranked r : meant) {
+            int best = posterior.best().position();
+            boolean compare = not && r.position() != best && r.position() != posterior.somethingElse();
+            String beside = compare ? ", beside " + posterior.words(best) : "";
+            console.text("  ", r.words() + ", " + FindingText.percent(r.share()) + beside);
+            List<Evidence.Weight> weights = compare ? evidence.of(r.position(), best) : evidence.of(r.position());
+            if (weights.stream().allMatch(w -> w.strength() == Evidence.Strength.NONE)) {
+                console.line("      nothing known speaks for or against it; what is left is how often it happens");
+            }
+            reasons(weights, Integer.MAX_VALUE);
+        }
+    }
+}

@@ -1,0 +1,90 @@
+package wetside.cli;
+
+import java.util.ArrayList;
+import java.util.List;
+import wetside.casework.Candidate;
+import wetside.casework.Session;
+import wetside.diagnosis.Who;
+import wetside.diagnosis.inference.Posterior;
+import wetside.kind.Words;
+import wetside.machine.Component;
+import wetside.machine.Machine;
+
+/** Part, order of work and proof, once a cause stands out. */
+final class RemedyText {
+    private static final String SAFE =
+            "Switch off, unplug, shut the cock, let cool, open steam and water tap until nothing"
+                    + " comes. Mind the motor's capacitor and sharp sheet edges.";
+
+    private final Console console;
+    private final Session session;
+
+    RemedyText(Console console, Session session) {
+        this.console = console;
+        this.session = session;
+    }
+
+    /** The finding, when there is one; false while the causes are open. */
+    boolean print() {
+        Posterior.Ranked best = session.posterior().ranking().get(0);
+        Candidate candidate = session.candidate(best.position()).orElse(null);
+        if (!FindingText.isFound(session) || candidate == null) {
+            return false;
+        }
+        console.line("");
+        console.text("Finding: ", best.words() + " (" + FindingText.percent(best.share()) + ")");
+        if (candidate.words().isEmpty()) {
+            console.text("  What it is   ", "nothing is wrong with the machine");
+            console.text("  Do           ", "tell the owner what is normal here, and why");
+            return true;
+        }
+        Component part =
+                session.casework().machine().component(candidate.component().orElseThrow());
+        remedy(candidate.words().get(), part.place());
+        return true;
+    }
+
+    private void remedy(Words.OfFault words, Component.Place place) {
+        Words.Remedy r = words.remedy();
+        Who who = Who.values()[People.WORDS.indexOf(r.who())];
+        if (session.who() == Who.OWNER && !words.owner().isEmpty()) {
+            console.text("  Tell         ", "“" + words.owner() + "”");
+        }
+        console.text("  What it is   ", words.says());
+        if (!place.part().isEmpty()) {
+            console.text(
+                    "  Part         ",
+                    place.part() + ", for revision "
+                            + session.casework().machine().identity().revision());
+        }
+        if (!place.mark().isEmpty()) {
+            console.text("  Know it      ", place.mark());
+        }
+        if (!place.behind().isEmpty()) {
+            console.text("  Behind       ", String.join(", then ", panels(session, place.behind())));
+        }
+        console.text("  Who          ", People.allowed(who) + ", about " + Math.round(r.minutes()) + " min");
+        if (who != Who.OWNER) {
+            console.text("  Before       ", SAFE);
+        }
+        if (!r.caution().isEmpty()) {
+            console.text("  Caution      ", r.caution());
+        }
+        console.text("  Do           ", r.does());
+        if (!words.prove().isEmpty()) {
+            console.text("  Prove it     ", String.join("; ", words.prove()));
+        }
+        console.line("  Local codes and licensed practice come first.");
+    }
+
+    /** Panels by their names. */
+    static List<String> panels(Session session, Iterable<String> ids) {
+        List<String> names = new ArrayList<>();
+        ids.forEach(id -> names.add(session.casework().machine().identity().panels().stream()
+                .filter(p -> p.id().equals(id))
+                .findFirst()
+                .map(Machine.Panel::name)
+                .orElse(id)));
+        return names;
+    }
+}

@@ -1,0 +1,152 @@
+package wetside.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.File;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.concurrent.CompletableFuture;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** Stored signatures are a convenience: damaged, locked or unwritable, the answer is the same. */
+class CacheTest {
+    private static final String RUNNING = "Running the twin: ";
+
+    @TempDir
+    Path folder;
+
+    private Path given;
+
+    @BeforeEach
+    void aCase() throws IOException {
+        given = Files.writeString(
+                folder.resolve("case.yaml"),
+                "wetside case: 1\nmachine: " + Path.of(Shell.STAND).toAbsolutePath()
+                        + "\ninstallation: {fed from: mains}\nfound:\n  pump gauge at rest, cold: 0.1 bar\n");
+    }
+
+    private Shell.Done diagnose(Path cache) {
+        Shell.Done done = Shell.cached(cache, "diagnose", given.toString(), "--draws", "8");
+        assertThat(done.exitCode()).as(done.err()).isEqualTo(Wetside.FINDINGS);
+        return done;
+    }
+
+    private static Path stored(Path cache) throws IOException {
+        try (Stream<Path> files = Files.list(cache)) {
+            List<Path> found =
+                    files.filter(f -> f.toString().endsWith(".signatures")).toList();
+            assertThat(found).hasSize(1);
+            return found.get(0);
+        }
+    }
+
+    @Test
+    void theSecondTimeNothingIsComputed() {
+        Shell.Done first = diagnose(folder.resolve("c"));
+        assertThat(first.err()).contains(RUNNING, "First look, 8 draws a cause: ");
+        Shell.Done second = diagnose(folder.resolve("c"));
+        assertThat(second.err()).isEmpty();
+        assertThat(second.out()).isEqualTo(first.out());
+    }
+
+    @Test
+    void whateverIsDamagedIsComputedAgain() throws IOException {
+        Path cache = folder.resolve("c");
+        Shell.Done whole = diagnose(cache);
+        Path file = stored(cache);
+        byte[] good = Files.readAllBytes(file);
+        byte[] garbage = good.clone();
+        Arrays.fill(garbage, good.length / 3, good.length, (byte) 0x5A);
+        byte[] version = good.clone();
+        version[20] ^= 0x0F;
+        byte[] oneBit = good.clone();
+        oneBit[good.length - 20] ^= 1;
+        for (byte[] damaged : List.of(Arrays.copyOf(good, good.length / 2), garbage, version, oneBit, new byte[0])) {
+            Files.write(file, damaged);
+            Shell.Done again = diagnose(cache);
+            assertThat(again.err()).contains(RUNNING);
+            assertThat(again.out()).isEqualTo(whole.out());
+            assertThat(Files.readAllBytes(file)).isEqualTo(good);
+        }
+    }
+
+    @Test
+    void aFolderThatCannotBeWrittenCostsTimeAndNoAnswer() throws IOException {
+        Shell.Done whole = diagnose(folder.resolve("c"));
+        Path file = Files.writeString(folder.resolve("file"), "not a folder");
+        Shell.Done done = diagnose(file.resolve("c"));
+        assertThat(done.out()).isEqualTo(whole.out());
+        assertThat(done.err()).containsOnlyOnce("The signatures cannot be kept").contains("computed again");
+        assertThat(file).hasContent("not a folder");
+    }
+
+    @Test
+    void anotherBuildOfTheSameSourcesKeepsThem() {
+        assertThat(Build.code()).isEqualTo(Build.code()).matches("\\d{3,} files [0-9a-f]{1,8}");
+    }
+
+    @Test
+    void twoThreadsComputeOnce() {
+        Path cache = folder.resolve("c");
+        String before = System.getProperty("wetside.cache");
+        System.setProperty("wetside.cache", cache.toString());
+        try {
+            List<CompletableFuture<Shell.Done>> both = Stream.of(1, 2)
+                    .map(i -> CompletableFuture.supplyAsync(
+                            () -> Shell.run("diagnose", given.toString(), "--draws", "8")))
+                    .toList();
+            agree(both.stream().map(CompletableFuture::join).toList());
+        } finally {
+            if (before == null) {
+                System.clearProperty("wetside.cache");
+            } else {
+                System.setProperty("wetside.cache", before);
+            }
+        }
+    }
+
+    @Test
+    void twoProcessesComputeOnce() throws IOException, InterruptedException {
+        List<Process> both = new ArrayList<>();
+        for (int i = 0; i < 2; i++) {
+            ProcessBuilder process = new ProcessBuilder(
+                            Path.of(System.getProperty("java.home"), "bin", "java")
+                                    .toString(),
+                            "-XX:+UseSerialGC",
+                            "-cp",
+                            System.getProperty("java.class.path"),
+                            "wetside.cli.Wetside",
+                            "diagnose",
+                            given.toString(),
+                            "--draws",
+                            "8")
+                    .redirectOutput(folder.resolve("out" + i).toFile())
+                    .redirectError(folder.resolve("err" + i).toFile());
+            process.redirectInput(new File("/dev/null"));
+            process.environment().put("WETSIDE_CACHE", folder.resolve("c").toString());
+            both.add(process.start());
+        }
+        List<Shell.Done> done = new ArrayList<>();
+        for (int i = 0; i < 2; i++) {
+            int exitCode = both.get(i).waitFor();
+            done.add(new Shell.Done(
+                    exitCode,
+                    Files.readString(folder.resolve("out" + i)),
+                    Files.readString(folder.resolve("err" + i))));
+        }
+        agree(done);
+    }
+
+    private static void agree(List<Shell.Done> both) {
+        assertThat(both).allSatisfy(d -> assertThat(d.exitCode()).as(d.err()).isEqualTo(Wetside.FINDINGS));
+        assertThat(both.get(0).out()).isEqualTo(both.get(1).out()).contains("Causes");
+        assertThat(both.stream().filter(d -> d.err().contains(RUNNING))).hasSize(1);
+    }
+}
