@@ -104,7 +104,7 @@ final class Donors {
     }
 
     private static double expansion(double upstream, double downstream) {
-        if (!(downstream < upstream)) {
+        if (!(downstream < upstream) || upstream <= 0) {
             return 1;
         }
         double at = STEPS * Math.max(0, downstream / upstream);

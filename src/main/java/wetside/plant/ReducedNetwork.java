@@ -10,8 +10,9 @@ import java.util.TreeMap;
 import wetside.blueprint.FluidPlan;
 
 /**
- * A network without what cannot matter: dead ends dropped, passages in series made one, and where a pressure is wanted
- * that no longer has a node, how to find it afterwards.
+ * A network without what cannot matter: dead ends dropped, and ways from a node back to itself (what circulates there by
+ * its own warmth is found elsewhere); passages in series made one. Where a pressure is wanted that no longer has a node,
+ * it says how to find it afterwards.
  */
 final class ReducedNetwork {
     /** A dropped node takes the pressure of another, less the weight of the water between. */
@@ -21,8 +22,6 @@ final class ReducedNetwork {
     record Inside(int node, Chain chain, int position) {}
 
     final List<Chain> chains = new ArrayList<>();
-    /** Chains from a node back to itself: nothing flows but natural circulation, which is found elsewhere. */
-    final List<Chain> loops = new ArrayList<>();
     /** Nodes with a pressure of their own, vessels and held nodes not among them. */
     final List<Integer> kept = new ArrayList<>();
     /** In an order in which each can be found from those before it. */
@@ -60,7 +59,7 @@ final class ReducedNetwork {
 
     private void attach(Chain chain) {
         if (chain.isLoop()) {
-            loops.add(chain);
+            standBeside(chain.from, chain, chain.inner.size());
             return;
         }
         at.computeIfAbsent(chain.from, n -> new ArrayList<>()).add(chain);
@@ -98,11 +97,16 @@ final class ReducedNetwork {
 
     private void drop(Chain attached, Chain outwards) {
         detach(attached);
-        int before = outwards.from;
+        standBeside(outwards.from, outwards, outwards.links.size());
+    }
+
+    /** Nothing flows in a chain any more: its first so many nodes after the start take the pressure of the start. */
+    private void standBeside(int start, Chain chain, int count) {
+        int before = start;
         List<Alias> fresh = new ArrayList<>();
-        for (int k = 0; k < outwards.links.size(); k++) {
-            int node = k < outwards.inner.size() ? outwards.inner.get(k) : outwards.to;
-            fresh.add(new Alias(node, before, rise(outwards.links.get(k))));
+        for (int k = 0; k < count; k++) {
+            int node = k < chain.inner.size() ? chain.inner.get(k) : chain.to;
+            fresh.add(new Alias(node, before, rise(chain.links.get(k))));
             gone.add(node);
             before = node;
         }
@@ -201,15 +205,14 @@ final class ReducedNetwork {
                 .filter(n -> !fixed.contains(n) && !gone.contains(n))
                 .filter(n -> !at.get(n).isEmpty() || wanted.contains(n))
                 .forEach(kept::add);
-        List<Chain> every = new ArrayList<>(chains);
-        every.addAll(loops);
-        for (Chain chain : every) {
+        for (Chain chain : chains) {
             for (int k = 0; k < chain.inner.size(); k++) {
                 if (wanted.contains(chain.inner.get(k))) {
                     insides.add(new Inside(chain.inner.get(k), chain, k));
                 }
             }
         }
+        wanted.forEach(plan::pressure);
         aliases.removeIf(a -> !wanted.contains(a.node()));
     }
 }

@@ -7,6 +7,7 @@ import java.util.Arrays;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
 import wetside.blueprint.FluidPlan;
+import wetside.blueprint.Slots;
 import wetside.physics.GasFlow;
 import wetside.physics.Water;
 
@@ -333,6 +334,28 @@ class HydraulicsTest {
                 .count();
         assertThat(nodes).isGreaterThan(25);
         assertThat(net.hydraulics.size()).isLessThanOrEqualTo(8);
+    }
+
+    @Test
+    void aGaugeAtTheEndOfALineReadsWhatTheLineHangsOn() {
+        Slots slots = new Slots();
+        FluidPlan plan = new FluidPlan(slots);
+        plan.vessel("boiler", 2e-3, 1.2e9, 0.6, 0);
+        plan.takeOff(0, 0, 1);
+        plan.branch("capillary", 0, 1, new FluidPlan.Passage(1e6, 0), FluidPlan.ALWAYS);
+        plan.branch("more capillary", 1, 2, new FluidPlan.Passage(1e6, 0), FluidPlan.ALWAYS);
+        plan.branch("round", 2, 3, new FluidPlan.Passage(1e6, 0), FluidPlan.ALWAYS);
+        plan.branch("and round", 3, 2, new FluidPlan.Passage(1e6, 0), FluidPlan.ALWAYS);
+        int gauge = plan.pressure(2);
+        int inTheRound = plan.pressure(3);
+        Hydraulics hydraulics = Hydraulics.of(plan, slots, 4);
+        double[] x = slots.firstValues();
+        VesselRow row = VesselRow.of(plan.vessel(0));
+        row.at(1.1, 1e-6, 397, 6500);
+        assertThat(hydraulics.solve(x, 1, new VesselRow[] {row})).isTrue();
+        assertThat(x[gauge]).isCloseTo(row.pressure(), within(1.0));
+        assertThat(x[inTheRound]).isCloseTo(row.pressure(), within(1.0));
+        assertThat(hydraulics.size()).isEqualTo(1);
     }
 
     @Test

@@ -30,6 +30,9 @@ public final class TwinNetwork {
     public final VesselRow[] rows;
     public final double[] mass = new double[2];
     public final double[] air = new double[2];
+    private final int[] flowSlots;
+    private final int[] fromVessel;
+    private final int[] toVessel;
     private int nodes;
 
     /** Numbers a machine could have; null is everyday. */
@@ -96,6 +99,9 @@ public final class TwinNetwork {
         groupPressure = plan.pressure(group);
         hydraulics = Hydraulics.of(plan, slots, nodes);
         rows = plan.vessels().stream().map(VesselRow::of).toArray(VesselRow[]::new);
+        flowSlots = plan.branches().stream().mapToInt(FluidPlan.Branch::flow).toArray();
+        fromVessel = plan.branches().stream().mapToInt(b -> vesselAt(b.from())).toArray();
+        toVessel = plan.branches().stream().mapToInt(b -> vesselAt(b.to())).toArray();
     }
 
     private int node() {
@@ -182,21 +188,27 @@ public final class TwinNetwork {
         rows[0].at(mass[0], air[0], 366, 3500);
         rows[1].at(mass[1], air[1], 397, 6500);
         boolean balanced = hydraulics.solve(x, dt, rows);
-        for (int k = 0; k < plan.branches().size(); k++) {
-            FluidPlan.Branch b = plan.branches().get(k);
-            move(b.from(), -x[b.flow()], hydraulics.gasShare(k), dt);
-            move(b.to(), x[b.flow()], hydraulics.gasShare(k), dt);
+        for (int k = 0; k < flowSlots.length; k++) {
+            double flow = x[flowSlots[k]];
+            move(fromVessel[k], -flow, hydraulics.gasShare(k), dt);
+            move(toVessel[k], flow, hydraulics.gasShare(k), dt);
         }
         return balanced;
     }
 
-    private void move(int node, double flow, double gas, double dt) {
-        for (FluidPlan.TakeOff t : plan.takeOffs()) {
-            if (t.node() == node) {
-                double share = gas * (flow < 0 ? rows[t.vessel()].airShare : 1);
-                mass[t.vessel()] += dt * flow * (1 - share);
-                air[t.vessel()] = Math.max(Flash.LEAST_AIR, air[t.vessel()] + dt * flow * share);
-            }
+    private int vesselAt(int node) {
+        return plan.takeOffs().stream()
+                .filter(t -> t.node() == node)
+                .mapToInt(FluidPlan.TakeOff::vessel)
+                .findFirst()
+                .orElse(-1);
+    }
+
+    private void move(int vessel, double flow, double gas, double dt) {
+        if (vessel >= 0) {
+            double share = gas * (flow < 0 ? rows[vessel].airShare : 1);
+            mass[vessel] += dt * flow * (1 - share);
+            air[vessel] = Math.max(Flash.LEAST_AIR, air[vessel] + dt * flow * share);
         }
     }
 
