@@ -57,7 +57,7 @@ public final class NextStep {
     private Advice advice() {
         List<Step> steps = new ArrayList<>();
         double[] cost = open.stream()
-                .mapToDouble(f -> situation.cost(f.question().effort()))
+                .mapToDouble(f -> situation.asking(f.question().effort()))
                 .toArray();
         Price price = plan.price(inPlay, open, cost);
         open.forEach(foresight -> steps.add(ask(foresight, price)));
@@ -77,7 +77,7 @@ public final class NextStep {
 
     private Step ask(Foresight foresight, Price price) {
         Effort effort = foresight.question().effort();
-        double cost = situation.cost(effort);
+        double cost = situation.asking(effort);
         long off = plan.mask(effort);
         double after = 0;
         for (int k = 0; k < foresight.outcomes(); k++) {
@@ -112,7 +112,7 @@ public final class NextStep {
     }
 
     private Step callIn() {
-        double cost = situation.rates().callIn();
+        double cost = plan.call(inPlay.shares());
         Effort effort = new Effort(0, cost, Set.of(), Hazard.NONE, Who.OWNER);
         return step(Step.Sort.CALL_IN, "", "hand the job over", effort, cost, cost, 0);
     }

@@ -14,16 +14,16 @@ record Price(double ofRepair, double ofCause) {
     /**
      * The price of the dearest bit that has to be bought, when questions are bought by what a bit costs until the cause is
      * known. A question worth less than that cannot make one wait for it. Bits that no question has, or has only dearer
-     * than a repair, are bought by trying one repair a bit.
+     * than otherwise, are got otherwise.
      *
      * @param cost of each question
      * @param bits each question teaches now
      * @param entropy bits wanted
-     * @param repair cost of a repair as likely needed
+     * @param otherwise what a bit costs without a question: one repair tried, or a bit less handed over
      */
-    static double perBit(double[] cost, double[] bits, double entropy, double repair) {
+    static double perBit(double[] cost, double[] bits, double entropy, double otherwise) {
         int[] cheapest = IntStream.range(0, cost.length)
-                .filter(i -> bits[i] > 0 && cost[i] < repair * bits[i])
+                .filter(i -> bits[i] > 0 && cost[i] < otherwise * bits[i])
                 .boxed()
                 .sorted(Comparator.comparingDouble((Integer i) -> cost[i] / bits[i]))
                 .mapToInt(Integer::intValue)
@@ -35,6 +35,6 @@ record Price(double ofRepair, double ofCause) {
                 return cost[i] / bits[i];
             }
         }
-        return repair;
+        return otherwise;
     }
 }

@@ -11,7 +11,7 @@ import wetside.diagnosis.Hazard;
  * @param panelMinutes minutes to take a panel off and put it back, by panel
  * @param otherPanel the same for panels not named
  * @param risk money set against each hazard; hazards not named cost nothing
- * @param callIn what handing the job to somebody better placed costs, their repair included
+ * @param callIn what handing the job to somebody better placed costs, their repair included, when the cause is known
  */
 public record Rates(
         double perMinute,

@@ -34,6 +34,7 @@ final class RepairPlan {
     private final double[] panelCost;
     private final List<String> panelNames;
     private final double callIn;
+    private final double handover;
     private final double[] reliability;
 
     /** The repairs of the causes in play that this person may do and that were not tried in vain. */
@@ -69,6 +70,7 @@ final class RepairPlan {
         panels = repairs.stream().mapToLong(repair -> mask(repair.effort())).toArray();
         panelSets = Arrays.stream(panels).filter(set -> set != 0).distinct().toArray();
         callIn = situation.rates().callIn();
+        handover = situation.handover();
         reliability = repairs.stream().mapToDouble(Repair::works).toArray();
     }
 
@@ -157,7 +159,12 @@ final class RepairPlan {
                 at = 0;
             }
         }
-        return stopped(order, step, chance);
+        return stopped(order, step, chance, call(shares));
+    }
+
+    /** Cost of handing over now. */
+    double call(double[] shares) {
+        return callIn + (handover > 0 ? handover * Shares.bits(shares) : 0);
     }
 
     /**
@@ -175,8 +182,22 @@ final class RepairPlan {
 
     private double identified(double[] shares, long off, int except, Price price) {
         double[] need = need(shares);
-        double asking = Math.min(price.ofRepair() * Shares.bits(need), price.ofCause() * Shares.bits(shares));
-        return mending(need, off, except) + asking;
+        double repairKnown = price.ofRepair() * Shares.bits(need) + handover * bitsHandedOver(shares, need);
+        double causeKnown = price.ofCause() * Shares.bits(shares);
+        return mending(need, off, except) + Math.min(repairKnown, causeKnown);
+    }
+
+    /** Bits about the cause that are left to whoever takes over, when only the repair needed is known. */
+    private double bitsHandedOver(double[] shares, double[] need) {
+        if (handover == 0) {
+            return 0;
+        }
+        double all = need[repairs.size()];
+        double nats = all > 0 ? all * Math.log(all) : 0;
+        for (int a = 0; a < shares.length; a++) {
+            nats -= repairOf[a] < 0 && shares[a] > 0 ? shares[a] * Math.log(shares[a]) : 0;
+        }
+        return Math.max(0, nats / Math.log(2));
     }
 
     /** Expected cost of the repair needed once it is known. */
@@ -194,11 +215,12 @@ final class RepairPlan {
         double[] shares = inPlay.shares();
         double[] need = need(shares);
         double mending = mending(need, 0, -1);
+        double otherwise = handover > 0 ? Math.min(mending, handover) : mending;
         double[] ofRepair = questions.stream().mapToDouble(f -> bits(inPlay, f)).toArray();
         double[] ofCause = questions.stream().mapToDouble(f -> f.bits(inPlay)).toArray();
         return new Price(
-                Price.perBit(cost, ofRepair, Shares.bits(need), mending),
-                Price.perBit(cost, ofCause, Shares.bits(shares), mending));
+                Price.perBit(cost, ofRepair, Shares.bits(need), otherwise),
+                Price.perBit(cost, ofCause, Shares.bits(shares), otherwise));
     }
 
     /** Probability that each repair is the one needed; last, that none of them is. */
@@ -222,18 +244,18 @@ final class RepairPlan {
         return Math.max(0, before - after);
     }
 
-    private Plan stopped(int[] order, double[] step, double[] chance) {
+    private Plan stopped(int[] order, double[] step, double[] chance, double call) {
         double[] left = new double[order.length + 1];
         left[0] = 1;
         for (int i = 0; i < order.length; i++) {
             left[i + 1] = Math.max(0, left[i] - chance[order[i]]);
         }
-        double value = callIn;
+        double value = call;
         int stop = order.length;
         for (int i = order.length - 1; i >= 0; i--) {
             double going = step[i] + left[i + 1] / Math.max(left[i], 1e-12) * value;
-            stop = going < callIn ? stop : i;
-            value = Math.min(callIn, going);
+            stop = going < call ? stop : i;
+            value = Math.min(call, going);
         }
         return new Plan(Arrays.copyOf(order, stop), value);
     }

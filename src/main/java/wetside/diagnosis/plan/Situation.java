@@ -16,6 +16,9 @@ import wetside.diagnosis.Who;
  * @param rates what things cost this person
  */
 public record Situation(Who who, Set<String> panelsOff, Rates rates) {
+    /** What a technician needs to learn one bit, on simulated jobs. */
+    private static final double MINUTES_A_BIT = 8;
+
     public Situation {
         panelsOff = Set.copyOf(panelsOff);
     }
@@ -47,6 +50,14 @@ public record Situation(Who who, Set<String> panelsOff, Rates rates) {
         return new Situation(who, off, rates);
     }
 
+    /**
+     * Cost of handing the job over while the cause is known so badly [per bit]: whoever comes to an owner has to find out
+     * at the machine, and with which parts to come. A technician hands over all that was found.
+     */
+    double handover() {
+        return who == Who.OWNER ? MINUTES_A_BIT * rates.perMinute() : 0;
+    }
+
     /** Cost of an effort now, panels still on included. */
     public double cost(Effort effort) {
         return rates.of(effort)
@@ -54,6 +65,11 @@ public record Situation(Who who, Set<String> panelsOff, Rates rates) {
                         .filter(panel -> !panelsOff.contains(panel))
                         .mapToDouble(rates::panel)
                         .sum();
+    }
+
+    /** Cost of a question now: however quickly it is answered, putting it takes a minute. */
+    double asking(Effort effort) {
+        return Math.max(rates.perMinute(), cost(effort));
     }
 
     /** Minutes of an effort now, panels still on included. */

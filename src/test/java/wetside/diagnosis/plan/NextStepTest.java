@@ -126,6 +126,24 @@ class NextStepTest {
     }
 
     @Test
+    void anOwnerIsAskedWhatSavesWhoeverComesTime() {
+        Effort workshop = new Effort(30, 50, Set.of("back"), Hazard.INSIDE, Who.TECHNICIAN);
+        Library library = Toy.library(
+                List.of(Toy.cause("a", 1, workshop), Toy.cause("b", 1, workshop)),
+                List.of(Toy.yesNo("telling", 0.01), Toy.yesNo("idle", 0.01)),
+                new float[][] {{0, 0}},
+                new float[][] {{1, 0}});
+        Situation owner = Situation.of(Who.OWNER);
+        Advice first = advise(library, owner);
+        assertThat(first.best().id()).isEqualTo("telling");
+        Advice then = advise(library, owner, Observation.choice("telling", 0));
+        assertThat(then.best().sort())
+                .as("the idle question saves nobody anything")
+                .isEqualTo(Step.Sort.CALL_IN);
+        assertThat(then.best().cost()).isLessThan(find(first, "").cost());
+    }
+
+    @Test
     void anOwnerIsNeverSentBehindAPanelHoweverCheap() {
         Library library = Toy.library(
                 List.of(
