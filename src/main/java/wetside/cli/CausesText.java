@@ -93,22 +93,35 @@ final class CausesText {
                 .orElse(o.about() + " did not help");
     }
 
-    /** Says so when even the best cause explains it badly. */
+    /** Says so when not one of the leading causes explains everything. */
     private void odd() {
-        Plausibility p = session.plausibility();
-        boolean none = posterior.ranking().get(0).position() == posterior.somethingElse();
-        if (session.observations().size() == 0 || p.plausible() && !none) {
+        if (isExplained(session)) {
             return;
         }
         console.line("");
         console.line("None of the causes I know explains all of this well.");
-        p.odd().stream()
+        session.plausibility().odd().stream()
                 .limit(2)
                 .forEach(o -> console.text(
                         "  ▲ ",
                         said(o.observation()) + " is odd beside the best of them ("
                                 + posterior.best().words()
                                 + "). Check that reading again, or think of two faults at once."));
+    }
+
+    /** Whether one of the leading causes explains all that is known. */
+    static boolean isExplained(Session session) {
+        Posterior posterior = session.posterior();
+        List<Posterior.Ranked> ranking = posterior.ranking();
+        if (session.observations().size() == 0) {
+            return true;
+        }
+        return ranking.get(0).position() != posterior.somethingElse()
+                && ranking.stream()
+                        .limit(MOST_LISTED)
+                        .filter(r -> r.position() != posterior.somethingElse())
+                        .filter(r -> r.share() >= LISTED || r == ranking.get(0))
+                        .anyMatch(r -> Plausibility.of(posterior, r.position()).plausible());
     }
 
     /** Causes that nothing this person can still ask will part. */

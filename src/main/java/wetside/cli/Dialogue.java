@@ -95,7 +95,15 @@ final class Dialogue {
         if (session.observations().size() > 0) {
             new FindingText(console, session, draws).belief(advice);
         }
-        go(advice.best());
+        go(session.observations().size() > 0 ? advice.best() : opening());
+    }
+
+    /** Before anything is known nothing is mended, however often it would help: somebody has called and is asked. */
+    private Step opening() {
+        return advice.steps().stream()
+                .filter(s -> s.sort() == Step.Sort.ASK)
+                .findFirst()
+                .orElse(advice.best());
     }
 
     private void go(Step next) {

@@ -10,7 +10,6 @@ import wetside.casework.Installed;
 import wetside.casework.Session;
 import wetside.diagnosis.Observation;
 import wetside.diagnosis.inference.Evidence;
-import wetside.diagnosis.inference.Plausibility;
 import wetside.diagnosis.inference.Posterior;
 import wetside.diagnosis.plan.Advice;
 import wetside.diagnosis.plan.Step;
@@ -47,9 +46,15 @@ final class FindingJson {
         List<Posterior.Ranked> ranking = posterior.ranking();
         m.put("causes", ranking.stream().limit(CAUSES).map(this::cause).toList());
         m.put("found", FindingText.isFound(session));
-        Plausibility p = session.plausibility();
-        m.put("explained", p.plausible());
-        m.put("odd", p.odd().stream().map(o -> o.observation().about()).toList());
+        boolean explained = CausesText.isExplained(session);
+        m.put("explained", explained);
+        m.put(
+                "odd",
+                explained
+                        ? List.of()
+                        : session.plausibility().odd().stream()
+                                .map(o -> o.observation().about())
+                                .toList());
         Advice advice = session.advice();
         m.put(
                 "notToldApart",

@@ -12,7 +12,7 @@ import wetside.blueprint.FluidPlan;
  * passage     Δp = a q + b q|q|   ⇒   q = 2 Δp / (a + s),  dq/dΔp = 1/s,  s = √(a² + 4 b |Δp|)
  * one way     the same with the drive e(Δp − crack), plus leak Δp
  * regulator   the same with the drive e(min(Δp, gain · what the held side is off))
- * pump        q = D n η(p_in) − slip Δp − gain e(Δp − κ p_in − set) + way past the resting rotor
+ * pump        {@link PumpLaw}
  * e(x) = 0 (x ≤ 0), x²/2w (x &lt; w), x − w/2
  * </pre>
  *
@@ -27,12 +27,8 @@ final class ChainLaws {
 
     private static final double LEAST_A = 10;
     private static final double LEAST_BAND = 10;
-    private static final double VAPOUR_PRESSURE = 2.4e3;
-    private static final double SUCTION_BAND = 0.25e5;
-    private static final double BYPASS_BAND = 0.1e5;
-    private static final double REST_BAND = 0.05e5;
     private static final double REST_LAMINAR = 500;
-    private static final double LEAST_SPEED = 0.5;
+    private static final double REGULATOR_BAND = 1e3;
 
     private static final int PASSAGE = 0;
     private static final int ONE_WAY = 1;
@@ -52,7 +48,7 @@ final class ChainLaws {
     private final double[] leak;
     private final double[] gain;
     private final boolean[] upstream;
-    private final FluidPlan.Pump[] pump;
+    private final PumpLaw[] pump;
     final double[] weight;
     private final double[] a;
     private final double[] b;
@@ -96,7 +92,7 @@ final class ChainLaws {
         leak = new double[count];
         gain = new double[count];
         upstream = new boolean[count];
-        pump = new FluidPlan.Pump[count];
+        pump = new PumpLaw[count];
         weight = new double[count];
         a = new double[count];
         b = new double[count];
@@ -161,14 +157,14 @@ final class ChainLaws {
         } else if (branch.law() instanceof FluidPlan.Regulator law) {
             type[c] = REGULATOR;
             crack[c] = law.set();
-            band[c] = 1e3;
+            band[c] = REGULATOR_BAND;
             gain[c] = law.gain();
             upstream[c] = law.upstream();
             fixedA[c] += law.a();
             fixedB[c] += law.b();
         } else if (branch.law() instanceof FluidPlan.Pump law) {
             type[c] = PUMP;
-            pump[c] = law;
+            pump[c] = new PumpLaw(law);
             fixedB[c] = law.restB();
             fixedA[c] = Math.sqrt(law.restB() * REST_LAMINAR);
             if (branch.opening() == FluidPlan.ALWAYS) {
@@ -305,10 +301,10 @@ final class ChainLaws {
         double over = x - drive[c];
         if (over > 0) {
             double w = band[c];
-            double e = over < w ? over * over / (2 * w) : over - w / 2;
+            double e = drive(over, w);
             double s = Math.sqrt(aForward[c] * aForward[c] + 4 * bForward[c] * e);
             flow += 2 * e / (aForward[c] + s);
-            slope += (over < w ? over / w : 1) / s;
+            slope += opening(over, w) / s;
         }
         q[c] = flow;
         byFrom[c] = slope;
@@ -327,50 +323,30 @@ final class ChainLaws {
         if (least <= 0) {
             return;
         }
-        double e = least < w ? least * least / (2 * w) : least - w / 2;
+        double e = drive(least, w);
         double s = Math.sqrt(aForward[c] * aForward[c] + 4 * bForward[c] * e);
-        double slope = (least < w ? least / w : 1) / s;
+        double slope = opening(least, w) / s;
         q[c] = 2 * e / (aForward[c] + s);
         byFrom[c] = slope * (share + (upstream[c] ? (1 - share) * gain[c] : 0));
         byTo[c] = -slope * (share + (upstream[c] ? 0 : (1 - share) * gain[c]));
     }
 
     private void pump(int c, double in, double out) {
-        FluidPlan.Pump law = pump[c];
-        double n = drive[c];
-        double turning = n >= LEAST_SPEED ? 1 : n / LEAST_SPEED;
-        double slip = law.restSlip() + turning * (law.slip() - law.restSlip());
-        double flow = slip * (in - out);
-        double byIn = slip;
-        double byOut = -slip;
-        double swept = law.perRev() * n * throughForward[c];
-        double enters = (in - VAPOUR_PRESSURE) / SUCTION_BAND;
-        if (enters >= 1) {
-            flow += swept;
-        } else if (enters > 0) {
-            flow += swept * enters * enters * (3 - 2 * enters);
-            byIn += swept * 6 * enters * (1 - enters) / SUCTION_BAND;
-        }
-        double over = out - air - law.inletShare() * (in - air) - law.bypassSet();
-        if (over > 0) {
-            double e = over < BYPASS_BAND ? over * over / (2 * BYPASS_BAND) : over - BYPASS_BAND / 2;
-            double slope = law.bypassGain() * (over < BYPASS_BAND ? over / BYPASS_BAND : 1);
-            flow -= law.bypassGain() * e;
-            byIn += slope * law.inletShare();
-            byOut -= slope;
-        }
-        double past = in - out - law.restCrack();
-        if (past > 0) {
-            double e = past < REST_BAND ? past * past / (2 * REST_BAND) : past - REST_BAND / 2;
-            double s = Math.sqrt(aForward[c] * aForward[c] + 4 * bForward[c] * e);
-            double slope = (past < REST_BAND ? past / REST_BAND : 1) / s;
-            flow += 2 * e / (aForward[c] + s);
-            byIn += slope;
-            byOut -= slope;
-        }
-        q[c] = flow;
-        byFrom[c] = byIn;
-        byTo[c] = byOut;
+        PumpLaw law = pump[c];
+        law.between(in, out, air, drive[c], throughForward[c], aForward[c], bForward[c]);
+        q[c] = law.flow;
+        byFrom[c] = law.byIn;
+        byTo[c] = law.byOut;
+    }
+
+    /** The rounded drive e(x) of a valve that opens over a band, x above 0. */
+    static double drive(double x, double band) {
+        return x < band ? x * x / (2 * band) : x - band / 2;
+    }
+
+    /** de/dx. */
+    static double opening(double x, double band) {
+        return x < band ? x / band : 1;
     }
 
     boolean isShut(int c) {

@@ -22,9 +22,9 @@ import wetside.diagnosis.inference.Shares;
  * E(repair)   = C + (1 - p) V(shares after it was in vain)
  * E(call)     = C_call</pre>
  *
- * where V is what repairs alone would cost, or asking on and then mending what was found ({@link RepairPlan}); without
- * the second, a question that only pays together with another would never be asked. Only what this person may do is offered; what has been
- * answered, or tried in vain, is not offered again.
+ * where V is what repairs alone would cost, or asking on and then mending what was found ({@link Knowing}); without the
+ * second, a question that only pays together with another would never be asked. Only what this person may do is offered;
+ * what has been answered, or tried in vain, is not offered again.
  */
 public final class NextStep {
     private static final int EXPLAINED = 8;
@@ -59,10 +59,10 @@ public final class NextStep {
         double[] cost = open.stream()
                 .mapToDouble(f -> situation.asking(f.question().effort()))
                 .toArray();
-        Price price = plan.price(inPlay, open, cost);
-        open.forEach(foresight -> steps.add(ask(foresight, price)));
+        Knowing knowing = new Knowing(plan, situation, inPlay, open, cost);
+        open.forEach(foresight -> steps.add(ask(foresight, knowing)));
         for (int r = 0; r < plan.repairs().size(); r++) {
-            steps.add(repair(r, price));
+            steps.add(repair(r, knowing));
         }
         steps.add(callIn());
         steps.sort(Comparator.comparingDouble(Step::expectedCost)
@@ -75,14 +75,14 @@ public final class NextStep {
         return new Advice(List.copyOf(steps), refused(), Alike.of(inPlay, open, closed));
     }
 
-    private Step ask(Foresight foresight, Price price) {
+    private Step ask(Foresight foresight, Knowing knowing) {
         Effort effort = foresight.question().effort();
         double cost = situation.asking(effort);
         long off = plan.mask(effort);
         double after = 0;
         for (int k = 0; k < foresight.outcomes(); k++) {
             if (foresight.chance(k) > 0) {
-                after += foresight.chance(k) * plan.value(Outcomes.after(inPlay, foresight, k), off, -1, price);
+                after += foresight.chance(k) * knowing.value(Outcomes.after(inPlay, foresight, k), off, -1);
             }
         }
         return step(
@@ -95,7 +95,7 @@ public final class NextStep {
                 foresight.bits(inPlay));
     }
 
-    private Step repair(int r, Price price) {
+    private Step repair(int r, Knowing knowing) {
         Repair repair = plan.repairs().get(r);
         double chance = plan.chances(inPlay.shares())[r];
         double[] left = plan.inVain(inPlay.shares(), r);
@@ -104,7 +104,7 @@ public final class NextStep {
             for (int a = 0; a < left.length; a++) {
                 left[a] /= 1 - chance;
             }
-            rest = (1 - chance) * plan.value(left, plan.panels(r), r, price);
+            rest = (1 - chance) * knowing.value(left, plan.panels(r), r);
         }
         double bits = Shares.bits(chance, 1 - chance);
         double cost = plan.cost(r);

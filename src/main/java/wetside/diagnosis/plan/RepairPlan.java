@@ -8,7 +8,6 @@ import java.util.Map;
 import java.util.TreeSet;
 import wetside.diagnosis.Effort;
 import wetside.diagnosis.Repair;
-import wetside.diagnosis.inference.Foresight;
 import wetside.diagnosis.inference.InPlay;
 import wetside.diagnosis.inference.Shares;
 
@@ -167,81 +166,20 @@ final class RepairPlan {
         return callIn + (handover > 0 ? handover * Shares.bits(shares) : 0);
     }
 
-    /**
-     * What is expected to be spent from here: by repairs alone, or by asking on until the cause is known and mending
-     * that, whichever is less.
-     *
-     * <pre>V = min(V_repairs, SUM_r p_r C_r + price of H)</pre>
-     *
-     * H is the entropy over the repairs needed or over the causes [bit], its price what the questions still open charge
-     * for it; the cheaper way of knowing counts.
-     */
-    double value(double[] shares, long off, int except, Price price) {
-        return Math.min(plan(shares, off, except).cost, identified(shares, off, except, price));
+    /** Cost of handing over when the cause is known. */
+    double callKnown() {
+        return callIn;
     }
 
-    private double identified(double[] shares, long off, int except, Price price) {
-        double[] need = need(shares);
-        double repairKnown = price.ofRepair() * Shares.bits(need) + handover * bitsHandedOver(shares, need);
-        double causeKnown = price.ofCause() * Shares.bits(shares);
-        return mending(need, off, except) + Math.min(repairKnown, causeKnown);
+    /** The repair of a cause in play, -1 when this person cannot do it or did it in vain. */
+    int repairOf(int active) {
+        return repairOf[active];
     }
 
-    /** Bits about the cause that are left to whoever takes over, when only the repair needed is known. */
-    private double bitsHandedOver(double[] shares, double[] need) {
-        if (handover == 0) {
-            return 0;
-        }
-        double all = need[repairs.size()];
-        double nats = all > 0 ? all * Math.log(all) : 0;
-        for (int a = 0; a < shares.length; a++) {
-            nats -= repairOf[a] < 0 && shares[a] > 0 ? shares[a] * Math.log(shares[a]) : 0;
-        }
-        return Math.max(0, nats / Math.log(2));
-    }
-
-    /** Expected cost of the repair needed once it is known. */
-    private double mending(double[] need, long off, int except) {
-        double sum = need[repairs.size()] * callIn;
-        for (int r = 0; r < repairs.size(); r++) {
-            double mend = cost[r] + opening(panels[r] & ~off) + (1 - reliability[r]) * callIn;
-            sum += need[r] * (r == except ? callIn : Math.min(callIn, mend));
-        }
-        return sum;
-    }
-
-    /** What a bit costs by these questions. */
-    Price price(InPlay inPlay, List<Foresight> questions, double[] cost) {
-        double[] shares = inPlay.shares();
-        double[] need = need(shares);
-        double mending = mending(need, 0, -1);
-        double otherwise = handover > 0 ? Math.min(mending, handover) : mending;
-        double[] ofRepair = questions.stream().mapToDouble(f -> bits(inPlay, f)).toArray();
-        double[] ofCause = questions.stream().mapToDouble(f -> f.bits(inPlay)).toArray();
-        return new Price(
-                Price.perBit(cost, ofRepair, Shares.bits(need), otherwise),
-                Price.perBit(cost, ofCause, Shares.bits(shares), otherwise));
-    }
-
-    /** Probability that each repair is the one needed; last, that none of them is. */
-    private double[] need(double[] shares) {
-        double[] need = new double[repairs.size() + 1];
-        for (int a = 0; a < shares.length; a++) {
-            need[repairOf[a] < 0 ? repairs.size() : repairOf[a]] += shares[a];
-        }
-        return need;
-    }
-
-    /** Expected loss of entropy over the repairs needed [bit]. */
-    private double bits(InPlay inPlay, Foresight foresight) {
-        double before = Shares.bits(need(inPlay.shares()));
-        double after = 0;
-        for (int k = 0; k < foresight.outcomes(); k++) {
-            if (foresight.chance(k) > 0) {
-                after += foresight.chance(k) * Shares.bits(need(Outcomes.after(inPlay, foresight, k)));
-            }
-        }
-        return Math.max(0, before - after);
+    /** Cost of mending by a repair known to be the right one, with what follows when it fails; never above the call. */
+    double mending(int repair, long off) {
+        double mend = cost[repair] + opening(panels[repair] & ~off) + (1 - reliability[repair]) * callIn;
+        return Math.min(callIn, mend);
     }
 
     private Plan stopped(int[] order, double[] step, double[] chance, double call) {
