@@ -24,7 +24,7 @@ public final class Candidates {
     /** Share of calls in which nothing is wrong: about a third, common practice, no source. */
     private static final double HEALTHY_SHARE = 0.3;
     /** Minutes to explain to an owner that all is well. */
-    private static final double EXPLAIN_MINUTES = 5;
+    private static final double EXPLAIN_MINUTES = 15;
 
     private Candidates() {}
 
@@ -47,7 +47,7 @@ public final class Candidates {
 
     private static Candidate healthy() {
         Effort explain = new Effort(EXPLAIN_MINUTES, 0, Set.of(), Hazard.NONE, Who.OWNER);
-        Repair repair = new Repair("explain", "explain that this is normal", explain, 1);
+        Repair repair = new Repair("explain", "explain that this is normal", explain, 0.95);
         Cause cause = new Cause(HEALTHY, "works as it should", HEALTHY_SHARE, "", repair);
         return new Candidate(cause, Optional.empty(), Optional.empty(), Optional.empty());
     }
