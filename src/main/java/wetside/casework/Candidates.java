@@ -21,6 +21,9 @@ public final class Candidates {
     /** Id of the cause that nothing is wrong. */
     public static final String HEALTHY = "works as it should";
 
+    /** Id of what is done about it. */
+    public static final String EXPLAIN = "explain";
+
     /** Share of calls in which nothing is wrong: about a third, common practice, no source. */
     private static final double HEALTHY_SHARE = 0.3;
     /** Minutes to explain to an owner that all is well. */
@@ -49,7 +52,7 @@ public final class Candidates {
 
     private static Candidate healthy() {
         Effort explain = new Effort(EXPLAIN_MINUTES, WRONGLY_TOLD, Set.of(), Hazard.NONE, Who.OWNER);
-        Repair repair = new Repair("explain", "explain that this is normal", explain, 1);
+        Repair repair = new Repair(EXPLAIN, "tell the owner that this is normal, and why", explain, 1);
         Cause cause = new Cause(HEALTHY, "works as it should", HEALTHY_SHARE, "", repair);
         return new Candidate(cause, Optional.empty(), Optional.empty(), Optional.empty());
     }

@@ -11,6 +11,9 @@ final class FindingText {
     /** From this share on the best cause is treated as found. */
     private static final double FOUND = 0.8;
 
+    private static final String NORMAL = "All of this is what a machine without fault shows here. If the owner has"
+            + " noticed nothing else, say that it is normal, and why. The next step is for when there is more to it.";
+
     private final Console console;
     private final Session session;
     private final int wanted;
@@ -28,9 +31,14 @@ final class FindingText {
             console.text("", "“" + complaint + "”");
         }
         console.line("");
-        new KnownText(console, session).print();
+        KnownText known = new KnownText(console, session);
+        known.print();
         Advice advice = session.advice();
         belief(advice);
+        if (exitCode(session) == 0 && !isFound(session) && known.isOrdinary()) {
+            console.line("");
+            console.text("", NORMAL);
+        }
         new StepText(console, session, false).print(advice.best());
     }
 
