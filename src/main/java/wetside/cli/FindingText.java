@@ -1,5 +1,6 @@
 package wetside.cli;
 
+import java.util.Optional;
 import wetside.casework.Candidates;
 import wetside.casework.Installed;
 import wetside.casework.Session;
@@ -31,24 +32,23 @@ final class FindingText {
             console.text("", "“" + complaint + "”");
         }
         console.line("");
-        KnownText known = new KnownText(console, session);
-        known.print();
+        new KnownText(console, session).print();
         Advice advice = session.advice();
-        belief(advice);
-        if (exitCode(session) == 0 && !isFound(session) && known.isOrdinary()) {
-            console.line("");
-            console.text("", NORMAL);
-        }
-        new StepText(console, session, false).print(advice.best());
+        Optional<String> told = belief(advice);
+        new StepText(console, session, false).print(advice.best(), told);
     }
 
-    /** What is believed after what is known. */
-    void belief(Advice advice) {
+    /** What is believed after what is known; gives the repair that is told in full, once a cause stands out. */
+    Optional<String> belief(Advice advice) {
         console.line("");
         CausesText causes = new CausesText(console, session);
         causes.print(wanted);
         causes.apart(advice);
-        new RemedyText(console, session).print();
+        if (exitCode(session) == 0 && !isFound(session) && new KnownText(console, session).isOrdinary()) {
+            console.line("");
+            console.text("", NORMAL);
+        }
+        return new RemedyText(console, session).print();
     }
 
     static String heading(Installed installed) {
