@@ -12,7 +12,10 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
+import java.util.Comparator;
+import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import java.util.zip.CRC32;
 import java.util.zip.CheckedInputStream;
 import java.util.zip.CheckedOutputStream;
@@ -26,6 +29,9 @@ import wetside.diagnosis.Signatures;
  */
 public final class LibraryStore {
     private static final String MAGIC = "wetside signatures 1";
+
+    private static final String ENDING = ".signatures";
+    private static final int KEPT = 24;
 
     private final Path folder;
 
@@ -45,7 +51,7 @@ public final class LibraryStore {
     }
 
     private Path file(LibraryKey key) {
-        return folder.resolve(key.name() + ".signatures");
+        return folder.resolve(key.name() + ENDING);
     }
 
     /** What is stored for this key, or nothing when there is none or it is damaged. */
@@ -57,7 +63,9 @@ public final class LibraryStore {
         try (CheckedInputStream checked = new CheckedInputStream(
                         new BufferedInputStream(Files.newInputStream(file), 1 << 16), new CRC32());
                 DataInputStream in = new DataInputStream(checked)) {
-            return Optional.of(read(in, checked, key, empty, Files.size(file)));
+            Library library = read(in, checked, key, empty, Files.size(file));
+            file.toFile().setLastModified(System.currentTimeMillis());
+            return Optional.of(library);
         } catch (IOException | RuntimeException e) {
             return Optional.empty();
         }
@@ -105,6 +113,20 @@ public final class LibraryStore {
             Files.move(part, file(key), StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
         } finally {
             Files.deleteIfExists(part);
+        }
+        tidy();
+    }
+
+    /** Keeps the libraries used last: another installation or a newer program makes a new one each. */
+    private void tidy() throws IOException {
+        List<Path> oldestFirst;
+        try (Stream<Path> files = Files.list(folder)) {
+            oldestFirst = files.filter(f -> f.toString().endsWith(ENDING))
+                    .sorted(Comparator.comparingLong(f -> f.toFile().lastModified()))
+                    .toList();
+        }
+        for (Path old : oldestFirst.subList(0, Math.max(0, oldestFirst.size() - KEPT))) {
+            Files.deleteIfExists(old);
         }
     }
 

@@ -55,8 +55,8 @@ final class CaseDiagnosis {
         if (!json) {
             Posterior.Ranked best = session(found, early).posterior().best();
             console.errors()
-                    .println("First look, " + Signing.drawn(early) + " draws a cause: " + best.words() + ", "
-                            + FindingText.percent(best.share()) + ". More draws are being run.");
+                    .println("First look: " + best.words() + ", " + FindingText.percent(best.share()) + ", from "
+                            + Signing.drawn(early) + " draws of each cause. More are being run.");
         }
     }
 

@@ -20,11 +20,13 @@ final class CausesText {
     private static final int MOST_LISTED = 5;
     private static final int REASONS = 3;
     private static final int WORDS = 62;
+    private static final String INDENT = "      ";
 
     private final Console console;
     private final Session session;
     private final Posterior posterior;
     private final Evidence evidence;
+    private List<String> above = List.of();
 
     CausesText(Console console, Session session) {
         this.console = console;
@@ -56,14 +58,22 @@ final class CausesText {
 
     private void cause(int number, Posterior.Ranked r) {
         var range = posterior.range(r.position());
-        line(
-                number + " ",
-                r.words(),
-                FindingText.percent(r.share()),
-                String.format(Locale.ROOT, "%.0f–%.0f %%", 100 * range.low(), 100 * range.high()));
+        line(number + " ", r.words(), FindingText.percent(r.share()), range(range.low(), range.high()));
         if (r.position() != posterior.somethingElse()) {
-            reasons(evidence.of(r.position()), REASONS);
+            List<String> reasons = reasons(evidence.of(r.position()), REASONS);
+            if (!reasons.isEmpty() && reasons.equals(above)) {
+                console.line("      reasons as above");
+            } else {
+                reasons.forEach(reason -> console.text(INDENT + reason.substring(0, 2), reason.substring(2)));
+            }
+            above = reasons;
         }
+    }
+
+    private static String range(double low, double high) {
+        long from = Math.round(100 * low);
+        long to = Math.round(100 * high);
+        return from == to ? FindingText.percent(high) : from + "–" + to + " %";
     }
 
     private void line(String number, String words, String share, String range) {
@@ -77,13 +87,13 @@ final class CausesText {
     }
 
     /** The loudest observations for (+) and against (−). */
-    void reasons(List<Evidence.Weight> weights, int most) {
-        weights.stream()
+    private List<String> reasons(List<Evidence.Weight> weights, int most) {
+        return weights.stream()
                 .filter(w -> w.strength() != Evidence.Strength.NONE)
                 .limit(most)
-                .forEach(w -> console.text(
-                        "      " + (w.speaksFor() ? "+ " : "− "),
-                        said(w.observation()) + "  (" + w.strength().name().toLowerCase(Locale.ROOT) + ")"));
+                .map(w -> (w.speaksFor() ? "+ " : "− ") + said(w.observation()) + " ("
+                        + w.strength().name().toLowerCase(Locale.ROOT) + ")")
+                .toList();
     }
 
     private String said(Observation o) {
@@ -158,7 +168,8 @@ final class CausesText {
             if (weights.stream().allMatch(w -> w.strength() == Evidence.Strength.NONE)) {
                 console.line("      nothing known speaks for or against it; what is left is how often it happens");
             }
-            reasons(weights, Integer.MAX_VALUE);
+            reasons(weights, Integer.MAX_VALUE)
+                    .forEach(reason -> console.text(INDENT + reason.substring(0, 2), reason.substring(2)));
         }
     }
 }

@@ -92,10 +92,11 @@ final class Dialogue {
         }
         advice = session.advice();
         open = new OpenList(console, session, advice);
-        if (session.observations().size() > 0) {
-            new FindingText(console, session, draws).belief(advice);
+        if (session.observations().size() == 0) {
+            go(opening(), Optional.empty());
+        } else {
+            go(advice.best(), new FindingText(console, session, draws).belief(advice));
         }
-        go(session.observations().size() > 0 ? advice.best() : opening());
     }
 
     /** Before anything is known nothing is mended, however often it would help: somebody has called and is asked. */
@@ -106,10 +107,10 @@ final class Dialogue {
                 .orElse(advice.best());
     }
 
-    private void go(Step next) {
+    private void go(Step next, Optional<String> told) {
         step = next;
         chosen = null;
-        new StepText(console, session, true).print(step);
+        new StepText(console, session, true).print(step, told);
     }
 
     private void act(Said said) {
@@ -185,13 +186,9 @@ final class Dialogue {
 
     /** Readings that show that this repair holds. */
     private String proof() {
-        return session.posterior().ranking().stream()
-                .flatMap(r -> session.candidate(r.position()).stream())
-                .filter(c -> c.cause().repair().id().equals(step.id()))
-                .findFirst()
-                .flatMap(c -> c.words().map(w -> w.prove()))
+        return RemedyText.mending(session, step.id())
+                .map(w -> String.join("; ", w.prove()))
                 .filter(p -> !p.isEmpty())
-                .map(p -> String.join("; ", p))
                 .orElse("the reading that was odd is as it should be");
     }
 
@@ -221,14 +218,14 @@ final class Dialogue {
     private void ask(String name) {
         Optional<Step> numbered = open.numbered(name);
         if (numbered.isPresent()) {
-            go(numbered.get());
+            go(numbered.get(), Optional.empty());
             return;
         }
         try {
             Asking asking = askings.named(name);
             Optional<Step> known = open.step(Askings.id(asking));
             if (known.isPresent()) {
-                go(known.get());
+                go(known.get(), Optional.empty());
             } else {
                 chosen = asking;
                 console.line("");

@@ -1,5 +1,6 @@
 package wetside.cli;
 
+import java.util.Optional;
 import wetside.casework.Candidates;
 import wetside.casework.Installed;
 import wetside.casework.Session;
@@ -10,6 +11,9 @@ import wetside.diagnosis.plan.Advice;
 final class FindingText {
     /** From this share on the best cause is treated as found. */
     private static final double FOUND = 0.8;
+
+    private static final String NORMAL = "All of this is what a machine without fault shows here. If the owner has"
+            + " noticed nothing else, say that it is normal, and why. The next step is for when there is more to it.";
 
     private final Console console;
     private final Session session;
@@ -30,17 +34,21 @@ final class FindingText {
         console.line("");
         new KnownText(console, session).print();
         Advice advice = session.advice();
-        belief(advice);
-        new StepText(console, session, false).print(advice.best());
+        Optional<String> told = belief(advice);
+        new StepText(console, session, false).print(advice.best(), told);
     }
 
-    /** What is believed after what is known. */
-    void belief(Advice advice) {
+    /** What is believed after what is known; gives the repair that is told in full, once a cause stands out. */
+    Optional<String> belief(Advice advice) {
         console.line("");
         CausesText causes = new CausesText(console, session);
         causes.print(wanted);
         causes.apart(advice);
-        new RemedyText(console, session).print();
+        if (exitCode(session) == 0 && !isFound(session) && new KnownText(console, session).isOrdinary()) {
+            console.line("");
+            console.text("", NORMAL);
+        }
+        return new RemedyText(console, session).print();
     }
 
     static String heading(Installed installed) {

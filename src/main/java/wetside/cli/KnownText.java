@@ -40,6 +40,19 @@ final class KnownText {
         table.row("  " + a.question().id(), mark(normal, o), Answers.words(a, o), normal.words());
     }
 
+    /** Whether something is known, and all of it what a machine without fault shows too. */
+    boolean isOrdinary() {
+        var found = session.observations().entered().stream()
+                .filter(o -> o.kind() == Observation.Kind.NUMBER || o.kind() == Observation.Kind.CHOICE)
+                .toList();
+        return !found.isEmpty()
+                && found.stream()
+                        .allMatch(o -> session.casework()
+                                .asking(o.about())
+                                .map(a -> mark(normal(a), o).isEmpty())
+                                .orElse(true));
+    }
+
     /** What draws of a machine that works read. */
     private Expected normal(Asking a) {
         int q = session.library().question(a.question().id());

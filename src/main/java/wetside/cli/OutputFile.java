@@ -3,6 +3,7 @@ package wetside.cli;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.AccessDeniedException;
+import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
@@ -23,7 +24,7 @@ final class OutputFile {
     static OutputFile of(String option, String name) {
         try {
             Path path = Path.of(name);
-            path = Files.exists(path) ? path.toRealPath() : path.toAbsolutePath();
+            path = Files.isRegularFile(path) ? path.toRealPath() : path.toAbsolutePath();
             OutputFile file = new OutputFile(option, path);
             file.check(name);
             return file;
@@ -77,7 +78,13 @@ final class OutputFile {
         }
     }
 
-    private static String reason(IOException e) {
-        return e instanceof AccessDeniedException ? "no permission" : e.getMessage();
+    /** What an exception of the file system says, where its message is no more than a name. */
+    static String reason(IOException e) {
+        if (e instanceof AccessDeniedException) {
+            return "no permission for " + e.getMessage();
+        }
+        return e instanceof FileSystemException file && file.getReason() == null
+                ? file.getFile() + " is in the way or missing"
+                : e.getMessage();
     }
 }

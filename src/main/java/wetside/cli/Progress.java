@@ -9,19 +9,22 @@ final class Progress {
     private static final long AFTER = 300;
 
     private final Console console;
+    private final String what;
     private final LongSupplier done;
     private final long all;
     private Thread thread;
 
-    Progress(Console console, LongSupplier done, long all) {
+    /** @param what is going on */
+    Progress(Console console, String what, LongSupplier done, long all) {
         this.console = console;
+        this.what = what;
         this.done = done;
         this.all = all;
     }
 
     synchronized void start() {
         if (!console.isWatched()) {
-            console.errors().println("Running the twin: " + all + " runs. Kept for next time.");
+            console.errors().println(what + ": " + all + " runs");
             return;
         }
         thread = new Thread(this::show, "progress");
@@ -38,16 +41,16 @@ final class Progress {
             } catch (InterruptedException e) {
                 return;
             }
-            console.errors().print("\r" + bar(done.getAsLong(), all, first, (System.nanoTime() - begun) / 1e9));
+            console.errors().print("\r" + bar(what, done.getAsLong(), all, first, (System.nanoTime() - begun) / 1e9));
             console.errors().flush();
         }
     }
 
-    static String bar(long done, long all, long first, double seconds) {
+    static String bar(String what, long done, long all, long first, double seconds) {
         double share = Math.min(1, (double) done / Math.max(1, all));
         int full = (int) Math.round(share * WIDTH);
         String bar = "█".repeat(full) + "░".repeat(WIDTH - full);
-        String text = String.format(Locale.ROOT, "Running the twin  %s  %d of %d runs", bar, done, all);
+        String text = String.format(Locale.ROOT, "%s  %s  %d of %d runs", what, bar, done, all);
         if (done > first) {
             text += String.format(Locale.ROOT, ", %s left", left(seconds * (all - done) / (done - first)));
         }

@@ -2,6 +2,7 @@ package wetside.cli;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import wetside.casework.Candidate;
 import wetside.casework.Session;
 import wetside.diagnosis.Who;
@@ -24,29 +25,29 @@ final class RemedyText {
         this.session = session;
     }
 
-    /** The finding, when there is one; false while the causes are open. */
-    boolean print() {
+    /** The finding, when there is one: gives the repair it tells of, or nothing while the causes are open. */
+    Optional<String> print() {
         Posterior.Ranked best = session.posterior().ranking().get(0);
         Candidate candidate = session.candidate(best.position()).orElse(null);
         if (!FindingText.isFound(session) || candidate == null) {
-            return false;
+            return Optional.empty();
         }
         console.line("");
         console.text("Finding: ", best.words() + " (" + FindingText.percent(best.share()) + ")");
         if (candidate.words().isEmpty()) {
             console.text("  What it is   ", "nothing is wrong with the machine");
             console.text("  Do           ", "tell the owner what is normal here, and why");
-            return true;
+            return Optional.of(candidate.cause().repair().id());
         }
         Component part =
                 session.casework().machine().component(candidate.component().orElseThrow());
         remedy(candidate.words().get(), part.place());
-        return true;
+        return Optional.of(candidate.cause().repair().id());
     }
 
     private void remedy(Words.OfFault words, Component.Place place) {
         Words.Remedy r = words.remedy();
-        Who who = Who.values()[People.WORDS.indexOf(r.who())];
+        Who who = who(r);
         if (session.who() == Who.OWNER && !words.owner().isEmpty()) {
             console.text("  Tell         ", "“" + words.owner() + "”");
         }
@@ -64,17 +65,35 @@ final class RemedyText {
             console.text("  Behind       ", String.join(", then ", panels(session, place.behind())));
         }
         console.text("  Who          ", People.allowed(who) + ", about " + Math.round(r.minutes()) + " min");
-        if (who != Who.OWNER) {
-            console.text("  Before       ", SAFE);
-        }
-        if (!r.caution().isEmpty()) {
-            console.text("  Caution      ", r.caution());
-        }
+        safety(r);
         console.text("  Do           ", r.does());
         if (!words.prove().isEmpty()) {
             console.text("  Prove it     ", String.join("; ", words.prove()));
         }
         console.line("  Local codes and licensed practice come first.");
+    }
+
+    /** What comes before hands do anything. */
+    void safety(Words.Remedy r) {
+        if (who(r) != Who.OWNER) {
+            console.text("  Before       ", SAFE);
+        }
+        if (!r.caution().isEmpty()) {
+            console.text("  Caution      ", r.caution());
+        }
+    }
+
+    private static Who who(Words.Remedy r) {
+        return Who.values()[People.WORDS.indexOf(r.who())];
+    }
+
+    /** Words of the likeliest cause a repair removes. */
+    static Optional<Words.OfFault> mending(Session session, String repair) {
+        return session.posterior().ranking().stream()
+                .flatMap(r -> session.candidate(r.position()).stream())
+                .filter(c -> c.cause().repair().id().equals(repair))
+                .findFirst()
+                .flatMap(Candidate::words);
     }
 
     /** Panels by their names. */

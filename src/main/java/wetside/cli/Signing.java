@@ -31,7 +31,7 @@ final class Signing {
         this.wanted = wanted;
         key = LibraryKey.of(casework, Build.code());
         build = new LibraryBuild(casework);
-        progress = new Progress(console, build::done, build.total(wanted));
+        progress = new Progress(console, "Running the twin", build::done, build.total(wanted));
     }
 
     /** True when nothing has to be computed. */
@@ -41,7 +41,14 @@ final class Signing {
 
     /** A few draws of some readings only, and of what leads to them: enough for a first look within seconds. */
     Library look(Collection<String> readings) {
-        return new LibraryBuild(casework.reading(readings)).upTo(Draws.BLOCK, casework.empty(), library -> {});
+        LibraryBuild first = new LibraryBuild(casework.reading(readings));
+        Progress bar = new Progress(console, "First look", first::done, first.total(Draws.BLOCK));
+        bar.start();
+        try {
+            return first.upTo(Draws.BLOCK, casework.empty(), library -> {});
+        } finally {
+            bar.stop();
+        }
     }
 
     /** Everything wanted; {@code early} is told of each library on the way, the first after a few seconds. */
@@ -94,7 +101,8 @@ final class Signing {
             store.save(key, library);
         } catch (IOException e) {
             if (!told) {
-                note("The signatures cannot be kept (" + e.getMessage() + "); next time they are computed again.");
+                note("The signatures cannot be kept (" + OutputFile.reason(e)
+                        + "); next time they are computed again.");
             }
             told = true;
         }

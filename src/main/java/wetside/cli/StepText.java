@@ -25,20 +25,26 @@ final class StepText {
         this.menu = menu;
     }
 
-    void print(Step step) {
+    /** @param told a repair that has just been told in full */
+    void print(Step step, Optional<String> told) {
         console.line("");
         switch (step.sort()) {
             case CALL_IN -> console.text("Next: ", callIn());
-            case REPAIR -> {
-                console.text("Next: ", step.words());
-                console.text("  ", effort(step.effort(), step.minutes(), ""));
-                console.text("  Why      ", step.reason());
-                if (menu) {
-                    console.line("  1  fixed");
-                    console.line("  2  still bad");
-                }
-            }
+            case REPAIR -> repair(step, told.filter(step.id()::equals).isPresent());
             case ASK -> ask(session.casework().asking(step.id()).orElseThrow(), Optional.of(step));
+        }
+    }
+
+    private void repair(Step step, boolean told) {
+        console.text("Next: ", step.words());
+        if (!told) {
+            console.text("  ", effort(step.effort(), step.minutes(), ""));
+            RemedyText.mending(session, step.id()).ifPresent(w -> new RemedyText(console, session).safety(w.remedy()));
+        }
+        why(step);
+        if (menu) {
+            console.line("  1  fixed");
+            console.line("  2  still bad");
         }
     }
 
@@ -55,18 +61,25 @@ final class StepText {
         console.text("Next: ", p.says());
         console.text("  ", effort(effort, step.map(Step::minutes).orElse(effort.minutes()), p.tool()));
         if (!p.caution().isEmpty()) {
-            console.text("  Caution  ", p.caution());
+            console.text("  Caution      ", p.caution());
         }
         if (session.who() == Who.OWNER && effort.allowed(Who.OWNER)) {
-            console.text("  Say      ", "“" + p.ask() + "”");
+            console.text("  Say          ", "“" + p.ask() + "”");
         }
         for (int i = 0; i < p.how().size(); i++) {
             console.text(
-                    (i == 0 ? "  How      " : "           ") + (i + 1) + "  ",
+                    (i == 0 ? "  How          " : "               ") + (i + 1) + "  ",
                     p.how().get(i));
         }
         answers(asking, step.map(Step::outcomes).orElse(List.of()));
-        step.filter(s -> !s.reason().isEmpty()).ifPresent(s -> console.text("  Why      ", s.reason()));
+        step.ifPresent(this::why);
+    }
+
+    /** Steps far down the list come without a reason. */
+    private void why(Step step) {
+        if (!step.reason().isEmpty()) {
+            console.text("  Why          ", step.reason());
+        }
     }
 
     private String effort(Effort effort, double minutes, String tool) {

@@ -1,5 +1,7 @@
 package wetside.cli;
 
+import java.io.FileDescriptor;
+import java.io.FileOutputStream;
 import java.io.InputStream;
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
@@ -41,10 +43,16 @@ public final class Wetside {
     private Wetside() {}
 
     public static void main(String[] args) {
-        PrintStream out = new PrintStream(System.out, false, StandardCharsets.UTF_8);
+        // Not System.out: that swallows why something could not be written.
+        Outlet outlet = new Outlet(new FileOutputStream(FileDescriptor.out));
+        PrintStream out = new PrintStream(outlet, false, StandardCharsets.UTF_8);
         PrintStream err = new PrintStream(System.err, true, StandardCharsets.UTF_8);
         int code = run(args, new Console(out, err, System.in, Terminal.input(), Terminal.errors()));
         out.flush();
+        if (outlet.failure() != null) {
+            err.println("The output could not be written: " + outlet.failure());
+            code = INTERNAL;
+        }
         System.exit(code);
     }
 

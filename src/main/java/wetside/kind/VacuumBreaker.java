@@ -23,7 +23,7 @@ public final class VacuumBreaker implements Kind {
     static final Parameter BORE = Parameter.usual(
             "bore", Dimension.LENGTH, 2.6e-3, 0.5e-3, 15e-3, Spread.relative(0.05), "round the open piston");
     static final Parameter SEATS = Parameter.usual(
-            "seats at", Dimension.PRESSURE, 0.12e5, 0.01e5, 2e5, Spread.relative(0.25), "rush that carries it shut");
+            "seats at", Dimension.PRESSURE, 0.06e5, 0.01e5, 2e5, Spread.relative(0.25), "rush that carries it shut");
     static final Parameter REOPENS = Parameter.usual(
             "reopens at", Dimension.PRESSURE, 0.02e5, -0.2e5, 0.1e5, Spread.relative(0.3), "where it falls open");
     static final Parameter LEAK = Leaks.seat("leak");

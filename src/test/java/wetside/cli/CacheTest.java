@@ -50,7 +50,7 @@ class CacheTest {
     @Test
     void theSecondTimeNothingIsComputed() {
         Shell.Done first = diagnose(folder.resolve("c"));
-        assertThat(first.err()).contains(RUNNING, "First look, 8 draws a cause: ");
+        assertThat(first.err()).contains(RUNNING, "First look: water cock");
         Shell.Done second = diagnose(folder.resolve("c"));
         assertThat(second.err()).isEmpty();
         assertThat(second.out()).isEqualTo(first.out());
@@ -85,6 +85,23 @@ class CacheTest {
         assertThat(done.out()).isEqualTo(whole.out());
         assertThat(done.err()).containsOnlyOnce("The signatures cannot be kept").contains("computed again");
         assertThat(file).hasContent("not a folder");
+    }
+
+    @Test
+    void theLibrariesUsedLastAreKept() throws IOException {
+        Path cache = Files.createDirectory(folder.resolve("c"));
+        for (int i = 0; i < 40; i++) {
+            Path old = Files.write(cache.resolve("old" + i + ".signatures"), new byte[1]);
+            old.toFile().setLastModified(1_000_000_000_000L + 1000L * i);
+        }
+        diagnose(cache);
+        try (Stream<Path> files = Files.list(cache)) {
+            List<String> left = files.map(f -> f.getFileName().toString())
+                    .filter(f -> f.endsWith(".signatures"))
+                    .toList();
+            assertThat(left).hasSize(24).contains("old39.signatures").doesNotContain("old10.signatures");
+            assertThat(left).anyMatch(f -> f.startsWith("stand-"));
+        }
     }
 
     @Test

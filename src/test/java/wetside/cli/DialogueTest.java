@@ -154,6 +154,23 @@ class DialogueTest {
     }
 
     @Test
+    void aRepairInsideShowsWhatComesBeforeHandsDoAnything() {
+        String[] technician = {"diagnose", Shell.STAND, "--who", "qualified", "--draws", "16"};
+        String dark = "power lamp: dark; house breaker after switching on: on; power switch line pole: continuity\n";
+        String list = Shell.typed(dark + "list lamp:\n", technician).out();
+        String number = list.lines()
+                .filter(l -> l.matches(" +\\d+  \\S+: .*[□△]  repair"))
+                .findFirst()
+                .orElseThrow()
+                .strip()
+                .split(" ")[0];
+        String repair = Shell.typed(dark + "ask " + number + "\n", technician).out();
+        assertThat(repair.substring(repair.indexOf("> ask")))
+                .contains("Before       Switch off, unplug", "Caution ")
+                .containsSubsequence("Next: ", "Before ", "Caution ", "1  fixed");
+    }
+
+    @Test
     void theQuestionsGoAsideForPrograms() {
         Shell.Done done = Shell.typed(
                 COLD + ": 0.05 bar\n", "diagnose", Shell.STAND, "--fed-from", "mains", "--draws", "16", "--json");

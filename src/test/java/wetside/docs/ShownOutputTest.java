@@ -60,6 +60,13 @@ class ShownOutputTest {
     }
 
     @Test
+    void theReadmeShowsTheMainJob() {
+        assertThat(ShownOutput.on(Pages.read(Path.of("README.md"))))
+                .extracting(ShownOutput::command)
+                .anyMatch(command -> command.startsWith("diagnose examples/"));
+    }
+
+    @Test
     void blocksAreFoundAndComparedLineByLine() {
         List<ShownOutput> blocks = ShownOutput.on(PAGE);
         assertThat(blocks).hasSize(3);

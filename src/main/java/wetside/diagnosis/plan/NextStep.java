@@ -29,6 +29,9 @@ import wetside.diagnosis.inference.Shares;
 public final class NextStep {
     private static final int EXPLAINED = 8;
 
+    /** Nobody mends what is less likely broken than this, however cheap it is to try. */
+    private static final double WORTH_TRYING = 0.03;
+
     private final InPlay inPlay;
     private final Situation situation;
     private final RepairPlan plan;
@@ -61,8 +64,11 @@ public final class NextStep {
                 .toArray();
         Knowing knowing = new Knowing(plan, situation, inPlay, open, cost);
         open.forEach(foresight -> steps.add(ask(foresight, knowing)));
+        double[] chances = plan.chances(inPlay.shares());
         for (int r = 0; r < plan.repairs().size(); r++) {
-            steps.add(repair(r, knowing));
+            if (chances[r] >= WORTH_TRYING) {
+                steps.add(repair(r, knowing));
+            }
         }
         steps.add(callIn());
         steps.sort(Comparator.comparingDouble(Step::expectedCost)
@@ -136,7 +142,7 @@ public final class NextStep {
             int r = plan.repairs().stream().map(Repair::id).toList().indexOf(step.id());
             double chance = plan.chances(inPlay.shares())[r];
             leaves = outcomes.of(plan.inVain(inPlay.shares(), r), chance);
-            reason = Math.round(100 * chance) + " % that this mends it, and its failure is an answer too";
+            reason = Math.round(100 * chance) + " % that this mends it; if it does not, that narrows it down too";
         }
         return new Step(
                 step.sort(),
