@@ -32,6 +32,9 @@ public final class NextStep {
     /** Nobody mends what is less likely broken than this, however cheap it is to try. */
     private static final double WORTH_TRYING = 0.03;
 
+    /** Bits below which an answer is not worth anybody's patience, however cheap it is to ask. */
+    private static final double WORTH_ASKING = 0.1;
+
     private final InPlay inPlay;
     private final Situation situation;
     private final RepairPlan plan;
@@ -63,7 +66,9 @@ public final class NextStep {
                 .mapToDouble(f -> situation.asking(f.question().effort()))
                 .toArray();
         Knowing knowing = new Knowing(plan, situation, inPlay, open, cost);
-        open.forEach(foresight -> steps.add(ask(foresight, knowing)));
+        open.stream()
+                .filter(foresight -> foresight.bits(inPlay) >= WORTH_ASKING)
+                .forEach(foresight -> steps.add(ask(foresight, knowing)));
         double[] chances = plan.chances(inPlay.shares());
         for (int r = 0; r < plan.repairs().size(); r++) {
             if (chances[r] >= WORTH_TRYING) {
