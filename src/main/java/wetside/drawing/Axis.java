@@ -21,6 +21,11 @@ record Axis(double low, double high, double step, List<String> words) {
         return new Axis(low, Math.max(low + step, high), step, List.of());
     }
 
+    /** From nothing to exactly {@code most}, wherever the last tick falls. */
+    static Axis upTo(double most, int steps) {
+        return new Axis(0, most, round(most / steps), List.of());
+    }
+
     /** One tick for each word, half a step of room at the ends. */
     static Axis of(List<String> words) {
         return new Axis(-0.5, words.size() - 0.5, 1, List.copyOf(words));

@@ -32,7 +32,7 @@ public final class StripChart {
         this.minutes = minutes;
         double span = minutes.length == 0 ? 1 : Math.max(1e-3, minutes[minutes.length - 1]);
         seconds = span <= 3;
-        time = Axis.over(0, seconds ? span * 60 : span, 8);
+        time = Axis.upTo(seconds ? span * 60 : span, 8);
     }
 
     /** What a strip is about; decides its colour. */
@@ -113,15 +113,10 @@ public final class StripChart {
         double[] ticks = time.ticks();
         for (double t : ticks) {
             boolean last = t == ticks[ticks.length - 1];
-            String unit = seconds ? " s" : " min";
-            svg.text(
-                    LEFT + (RIGHT - LEFT) * time.share(t),
-                    y,
-                    last ? "end" : "middle",
-                    Look.LABEL,
-                    500,
-                    Look.INK2,
-                    time.label(t) + (last ? unit : ""));
+            String words = time.label(t) + (last ? seconds ? " s" : " min" : "");
+            double x = LEFT + (RIGHT - LEFT) * time.share(t);
+            boolean edge = x + Look.width(words, Look.LABEL) / 2 > WIDTH;
+            svg.text(edge ? RIGHT : x, y, edge ? "end" : "middle", Look.LABEL, 500, Look.INK2, words);
         }
     }
 

@@ -179,6 +179,14 @@ class DialogueTest {
     }
 
     @Test
+    void answersAreTakenWhileDrawsStillArrive() {
+        Shell.Done done = Shell.typed(
+                "power lamp: lit\nundo\nquit\n", "diagnose", Shell.STAND, "--draws", "1024", "--revision", "A");
+        assertThat(done.out()).containsPattern("Causes so far, from \\d{1,3} of 1024 draws each");
+        assertThat(done.exitCode()).isZero();
+    }
+
+    @Test
     void helpNamesEveryWord() {
         Shell.Done done = talk("help");
         for (Said.Word word : Said.Word.values()) {

@@ -137,6 +137,7 @@ class StripChartTest {
         assertThat(Axis.over(0, 0.117, 4).label(0.1)).isEqualTo("0.10");
         assertThat(Axis.over(-0.3, 0.4, 4).label(-0.2)).isEqualTo("−0.2");
         assertThat(Axis.over(5, 5, 4).high()).isGreaterThan(5);
+        assertThat(Axis.upTo(42.6, 8).ticks()).containsExactly(0, 10, 20, 30, 40);
         assertThat(Axis.of(List.of("dark", "lit")).ticks()).containsExactly(0, 1);
     }
 }
