@@ -43,7 +43,9 @@ final class Signing {
     Library look(Collection<String> readings) {
         LibraryBuild first = new LibraryBuild(casework.reading(readings));
         Progress bar = new Progress(console, "First look", first::done, first.total(Draws.BLOCK));
-        bar.start();
+        if (console.isWatched()) {
+            bar.start();
+        }
         try {
             return first.upTo(Draws.BLOCK, casework.empty(), library -> {});
         } finally {

@@ -119,6 +119,9 @@ final class StepText {
     }
 
     private static String between(Asking a, Step.Outcome o) {
+        if (Double.isInfinite(o.low()) && Double.isInfinite(o.high())) {
+            return "any reading";
+        }
         if (Double.isInfinite(o.low())) {
             return "below " + Display.METRIC.print(a.si(o.high()), a.dimension());
         }
