@@ -49,6 +49,8 @@ public final class Hose implements Kind {
         FluidPlan.Passage narrow = Blueprint.jet(c.get(BORE) * Math.sqrt(c.get(FREE)), Terms.SHARP, Terms.Liquid.COLD);
         FluidPlan.Passage both =
                 c.get(FREE) < 1 ? new FluidPlan.Passage(tube.a() + narrow.a(), tube.b() + narrow.b()) : tube;
+        int look = c.get(FREE) > 0.3 ? 0 : 1;
+        b.choice(c, "course", List.of("free", "kinked"), x -> look);
         int in = b.node(c, "in");
         b.fluid().branch(c.id(), in, b.node(c, "out"), both, FluidPlan.ALWAYS);
         Leaks.seen(c, in, c.get(LEAK), b);

@@ -84,6 +84,8 @@ public final class TankSeatValve implements Kind {
             x[tight] = home ? CLOSED : 0;
         });
         b.fluid().branch(c.id(), b.node(c, "in"), out, way, free);
+        int look = c.get(OPENS) > 0.3 ? 0 : 1;
+        b.choice(c, "opening", List.of("clean", "clogged"), x -> look);
         AirIn.through(c, "gap", out, c.get(GAP), tight, b);
         AirIn.through(c, out, c.get(AIR), b);
         Leaks.seen(c, out, c.get(LEAK), b);
