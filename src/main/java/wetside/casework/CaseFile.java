@@ -39,6 +39,7 @@ public record CaseFile(
                 "machine",
                 "revision",
                 "built",
+                "built for",
                 "installation",
                 "complaint",
                 "who",
@@ -56,9 +57,10 @@ public record CaseFile(
         Node machine = root.need("machine");
         String named = machine.text();
         root.check();
-        Machine revision = revision(root, MachineFile.find(beside(file, named), Kinds.declarations()));
+        MachineFile machines = MachineFile.find(beside(file, named), Kinds.declarations());
+        Machine meant = machines.machine(revision(root, machines), supply(root, machines, place));
         root.check();
-        return new CaseFile(file.toString(), Installed.of(revision, place), complaint, who, found, expected);
+        return new CaseFile(file.toString(), Installed.of(meant, place), complaint, who, found, expected);
     }
 
     /** A machine file is looked for beside the case first. */
@@ -67,23 +69,14 @@ public record CaseFile(
         return named.endsWith(".yaml") && Files.exists(sibling) ? sibling.toString() : named;
     }
 
-    private static Machine revision(Node root, MachineFile file) {
+    private static String revision(Node root, MachineFile file) {
         Optional<Node> name = root.find("revision");
         if (name.isPresent()) {
-            List<String> names =
-                    file.revisions().stream().map(MachineFile.Revision::name).toList();
-            if (names.contains(name.get().text())) {
-                return file.machine(name.get().text());
-            }
-            name.get()
-                    .unknown(
-                            "this machine has no revision \"" + name.get().text() + "\"; " + Wording.thereAre(names),
-                            Wording.nearest(name.get().text(), names));
-            return file.newest();
+            return named(name.get(), "revision", file.revisionNames()).orElse(file.newestRevision());
         }
         Optional<YearMonth> built = root.find("built").flatMap(Node::month);
         if (built.isEmpty()) {
-            return file.newest();
+            return file.newestRevision();
         }
         return file.byBuildDate(built.get()).orElseGet(() -> {
             root.need("built")
@@ -91,7 +84,24 @@ public record CaseFile(
                             "no machine of this file was built that early; the first is from "
                                     + file.revisions().get(0).from(),
                             "");
-            return file.newest();
+            return file.newestRevision();
         });
+    }
+
+    /** What is said, or else what fits the voltage it stands at. */
+    private static String supply(Node root, MachineFile file, Installation place) {
+        return root.find("built for")
+                .flatMap(said -> named(said, "supply", file.supplyNames()))
+                .orElse(file.supplyAt(place.voltage()));
+    }
+
+    private static Optional<String> named(Node said, String sort, List<String> names) {
+        if (names.contains(said.text())) {
+            return Optional.of(said.text());
+        }
+        said.unknown(
+                "this machine has no " + sort + " \"" + said.text() + "\"; " + Wording.thereAre(names),
+                Wording.nearest(said.text(), names));
+        return Optional.empty();
     }
 }

@@ -58,7 +58,9 @@ final class CheckCommand implements Callable<Integer> {
             throw e;
         }
         List<Facts> revisions = read.revisions().stream()
-                .map(r -> Facts.of(r, read.machine(r.name())))
+                .flatMap(r -> read.machines().stream()
+                        .filter(m -> m.identity().revision().equals(r.name()))
+                        .map(m -> Facts.of(r, m)))
                 .toList();
         Parts list = new Parts(read.newest());
         if (json) {
@@ -85,11 +87,20 @@ final class CheckCommand implements Callable<Integer> {
     }
 
     /** How much there is of what, in one revision. */
-    record Facts(String revision, String from, int components, int lines, int wires, int causes, int readings) {
+    record Facts(
+            String revision,
+            String builtFor,
+            String from,
+            int components,
+            int lines,
+            int wires,
+            int causes,
+            int readings) {
         static Facts of(MachineFile.Revision revision, Machine machine) {
             Casework casework = Casework.of(machine, Procedures.bundled());
             return new Facts(
                     revision.name(),
+                    machine.identity().supply(),
                     revision.from().toString(),
                     machine.components().size(),
                     machine.joins().lines().size(),
@@ -99,8 +110,9 @@ final class CheckCommand implements Callable<Integer> {
         }
 
         String words() {
-            return "revision " + revision + ", built from " + from + ": " + components + " components, " + lines
-                    + " lines, " + wires + " wires; " + causes + " causes, " + readings + " readings";
+            return "revision " + revision + (builtFor.isEmpty() ? "" : " for " + builtFor) + ", built from " + from
+                    + ": " + components + " components, " + lines + " lines, " + wires + " wires; " + causes
+                    + " causes, " + readings + " readings";
         }
     }
 

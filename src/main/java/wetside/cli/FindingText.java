@@ -52,8 +52,8 @@ final class FindingText {
     }
 
     static String heading(Installed installed) {
-        return installed.machine().identity().title() + ", revision "
-                + installed.machine().identity().revision() + ", fed from the "
+        return installed.machine().identity().title() + ", "
+                + installed.machine().identity().making() + ", fed from the "
                 + installed.feed().word();
     }
 

@@ -33,6 +33,9 @@ final class Json {
         Map<String, Object> m = new LinkedHashMap<>();
         m.put("machine", installed.machine().identity().title());
         m.put("revision", installed.machine().identity().revision());
+        if (!installed.machine().identity().supply().isEmpty()) {
+            m.put("builtFor", installed.machine().identity().supply());
+        }
         m.put("fedFrom", installed.feed().word());
         return m;
     }

@@ -24,6 +24,12 @@ final class MachineChoice {
     private String built;
 
     @Option(
+            names = "--built-for",
+            paramLabel = "SUPPLY",
+            description = "supply it was built for, e.g. \"120 V\"; what fits --voltage if not said")
+    private String builtFor;
+
+    @Option(
             names = "--fed-from",
             paramLabel = "tank|mains",
             description = "where it draws water from; tank if not said")
@@ -49,8 +55,9 @@ final class MachineChoice {
 
     /** The machine called {@code name}, of the revision and in the place said. */
     Installed installed(String name) {
-        Machine machine = revision(MachineFile.find(name, Kinds.declarations()));
+        MachineFile file = MachineFile.find(name, Kinds.declarations());
         Installation place = installation();
+        Machine machine = file.machine(revision(file), supply(file, place));
         List<String> idle =
                 place.idleOn(machine).stream().map(MachineChoice::option).toList();
         if (!idle.isEmpty()) {
@@ -69,6 +76,9 @@ final class MachineChoice {
         if (built != null) {
             given.add("--built");
         }
+        if (builtFor != null) {
+            given.add("--built-for");
+        }
         if (fedFrom != null) {
             given.add("--fed-from");
         }
@@ -80,7 +90,7 @@ final class MachineChoice {
         return given;
     }
 
-    private Machine revision(MachineFile file) {
+    private String revision(MachineFile file) {
         if (revision != null && built != null) {
             throw new BadArgument("say --revision or --built, not both");
         }
@@ -89,12 +99,22 @@ final class MachineChoice {
                 throw new BadArgument(
                         "--revision: no revision '" + revision + "'; " + Wording.thereAre(file.revisionNames()));
             }
-            return file.machine(revision);
+            return revision;
         }
-        return built == null ? file.newest() : builtIn(file, built);
+        return built == null ? file.newestRevision() : builtIn(file, built);
     }
 
-    private static Machine builtIn(MachineFile file, String built) {
+    private String supply(MachineFile file, Installation place) {
+        if (builtFor == null) {
+            return file.supplyAt(place.voltage());
+        }
+        if (!file.supplyNames().contains(builtFor)) {
+            throw new BadArgument("--built-for: no supply '" + builtFor + "'; " + Wording.thereAre(file.supplyNames()));
+        }
+        return builtFor;
+    }
+
+    private static String builtIn(MachineFile file, String built) {
         try {
             return file.byBuildDate(YearMonth.parse(built))
                     .orElseThrow(

@@ -35,7 +35,7 @@ final class RunOutput {
 
     private String subtitle() {
         String broken = breaks.isEmpty() ? "" : ", with " + String.join(" and ", breaks);
-        return "revision " + installed.machine().identity().revision() + ", fed from the "
+        return installed.machine().identity().making() + ", fed from the "
                 + installed.feed().word() + broken;
     }
 

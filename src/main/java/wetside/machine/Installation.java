@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.TreeMap;
 import wetside.units.Dimension;
 import wetside.units.NotAQuantity;
@@ -176,6 +177,12 @@ public record Installation(Optional<Feed> fedFrom, Map<Fact, Known> facts) {
         Parameter p = c.kind().parameter(fact.parameter).orElseThrow();
         double value = Math.max(p.min(), Math.min(p.max(), known.si()));
         return c.with(p, value).withSpread(c.kind().indexOf(p), known.spread());
+    }
+
+    /** The voltage at the socket, where somebody has said [V]. */
+    public OptionalDouble voltage() {
+        Known known = facts.get(Fact.VOLTAGE);
+        return known == null ? OptionalDouble.empty() : OptionalDouble.of(known.si());
     }
 
     /** What is known but says nothing about this machine, such as the supply pressure of one without a mains inlet. */

@@ -14,22 +14,16 @@ final class JoinReader {
 
     private final Node root;
     private final PartReader parts;
-    private final List<String> revisions;
     private final List<Link> links = new ArrayList<>();
     private boolean complete = true;
 
-    JoinReader(Node root, PartReader parts, List<String> revisions) {
+    JoinReader(Node root, PartReader parts) {
         this.root = root;
         this.parts = parts;
-        this.revisions = revisions;
     }
 
     /** One join of two ports as written. */
-    record Link(Node node, Medium medium, Machine.End from, Machine.End to, Pipe pipe, List<String> revisions) {
-        boolean isIn(String revision) {
-            return revisions.contains(revision);
-        }
-    }
+    record Link(Node node, Medium medium, Machine.End from, Machine.End to, Pipe pipe, Making.Presence in) {}
 
     /** What lies between two ports: bore, length and rise of a line, conductance of a contact; NaN where nothing does. */
     private record Pipe(double bore, double length, double rise, String madeOf, double conductance) {
@@ -69,11 +63,10 @@ final class JoinReader {
     private void read(Node entry, Medium medium) {
         Node chain = entry;
         Pipe pipe = Pipe.NONE;
-        List<String> in = revisions;
+        Making.Presence in = parts.presence(entry);
         if (entry.isMap()) {
             chain = entry.need("join");
             pipe = pipe(entry, medium);
-            in = parts.revisions(entry);
         }
         String text = chain.text();
         String[] said = SIGN.split(text.strip());
@@ -105,7 +98,7 @@ final class JoinReader {
         }
     }
 
-    private void link(Node node, Medium medium, Machine.End from, Machine.End to, Pipe pipe, List<String> in) {
+    private void link(Node node, Medium medium, Machine.End from, Machine.End to, Pipe pipe, Making.Presence in) {
         if (from.equals(to)) {
             complete = false;
             node.problem("\"" + from + "\" is joined to itself");
@@ -116,7 +109,7 @@ final class JoinReader {
 
     private static Pipe pipe(Node entry, Medium medium) {
         if (medium == Medium.FLUID) {
-            entry.only("join", "bore", "length", "rise", "made of", PartReader.ONLY_IN);
+            entry.only("join", "bore", "length", "rise", "made of", PartReader.ONLY_IN, PartReader.ONLY_FOR);
             if (!entry.has("bore") && !entry.has("length") && !entry.has("rise")) {
                 return Pipe.NONE;
             }
@@ -128,7 +121,7 @@ final class JoinReader {
             return new Pipe(between(entry, "bore", 1e-4, 0.1), length, rise, entry.text("made of", ""), Double.NaN);
         }
         if (medium == Medium.HEAT) {
-            entry.only("join", "conductance", PartReader.ONLY_IN);
+            entry.only("join", "conductance", PartReader.ONLY_IN, PartReader.ONLY_FOR);
             double g = entry.quantity("conductance", Dimension.THERMAL_CONDUCTANCE, Double.NaN);
             if (g <= 0) {
                 entry.need("conductance")
@@ -136,7 +129,7 @@ final class JoinReader {
             }
             return new Pipe(Double.NaN, 0, 0, "", g);
         }
-        entry.only("join", PartReader.ONLY_IN);
+        entry.only("join", PartReader.ONLY_IN, PartReader.ONLY_FOR);
         return Pipe.NONE;
     }
 

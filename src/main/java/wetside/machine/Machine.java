@@ -27,9 +27,15 @@ public final class Machine {
      * @param id       file name without ending
      * @param title    e.g. "Fellmoor Twin Lever"
      * @param revision name of the revision these parts are of
+     * @param supply   the supply it was built for, "" where the file knows only one
      * @param panels   id to what it is and how it comes off, in file order
      */
-    public record Identity(String id, String title, String revision, List<Panel> panels) {}
+    public record Identity(String id, String title, String revision, String supply, List<Panel> panels) {
+        /** As plates and headings say it: "revision B", "revision B for 120 V". */
+        public String making() {
+            return "revision " + new Making(revision, supply);
+        }
+    }
 
     /** @param minutes to take it off and put it back */
     public record Panel(String id, String name, double minutes, String caution) {}

@@ -12,41 +12,41 @@ import java.util.Set;
 import java.util.function.Function;
 
 /**
- * Looks at whole machines, one revision after the other: what is joined to what, and whether it is safe to heat. What is
- * wrong in every revision is told once.
+ * Looks at whole machines, one making after the other: what is joined to what, and whether it is safe to heat. What is
+ * wrong in every making is told once.
  */
 final class MachineChecks {
     private static final String EARTH = "earth";
 
-    private final List<String> revisions;
+    private final List<Making> makings;
     private final Function<String, Node> nodes;
     private final boolean complete;
-    private final Map<Complaint, List<String>> complaints = new LinkedHashMap<>();
+    private final Map<Complaint, List<Making>> complaints = new LinkedHashMap<>();
 
     /** What is wrong with a component. */
     private record Complaint(String component, String what) {}
 
     /** @param complete false when parts or joins were not understood: then what seems missing may only be misspelt */
-    MachineChecks(List<String> revisions, Function<String, Node> nodes, boolean complete) {
-        this.revisions = revisions;
+    MachineChecks(List<Making> makings, Function<String, Node> nodes, boolean complete) {
+        this.makings = makings;
         this.nodes = nodes;
         this.complete = complete;
     }
 
-    void look(String revision, List<Component> components, List<JoinReader.Link> links) {
+    void look(Making making, List<Component> components, List<JoinReader.Link> links) {
         Map<Machine.End, JoinReader.Link> joined = new HashMap<>();
         for (JoinReader.Link link : links) {
             once(link, link.from(), joined);
             once(link, link.to(), joined);
         }
         if (complete) {
-            components.forEach(c -> portsAreJoined(c, revision, joined.keySet()));
+            components.forEach(c -> portsAreJoined(c, making, joined.keySet()));
             components.stream()
                     .filter(c -> c.kind().is(Trait.CLOSED_VESSEL))
                     .filter(c -> !reachesRelief(c, components, links))
                     .forEach(c -> complain(
                             c,
-                            revision,
+                            making,
                             "nothing relieves this vessel: no line leads from it to a safety or over-pressure valve"
                                     + " without passing something that can shut"));
         }
@@ -55,15 +55,16 @@ final class MachineChecks {
     /** Notes what was found. */
     void tell() {
         complaints.forEach((complaint, in) -> {
-            String where = in.size() == revisions.size() ? "" : " (in revision " + Wording.inWords(in) + ")";
+            List<String> names = in.stream().map(Making::toString).toList();
+            String where = in.size() == makings.size() ? "" : " (in revision " + Wording.inWords(names) + ")";
             nodes.apply(complaint.component()).unknown(complaint.what() + where, "");
         });
     }
 
-    private void complain(Component c, String revision, String what) {
+    private void complain(Component c, Making making, String what) {
         complaints
                 .computeIfAbsent(new Complaint(c.id(), what), key -> new ArrayList<>())
-                .add(revision);
+                .add(making);
     }
 
     /** Wires, contacts and linkages may share a port; a pipe cannot be screwed on where one is. */
@@ -81,15 +82,15 @@ final class MachineChecks {
         }
     }
 
-    private void portsAreJoined(Component c, String revision, Set<Machine.End> joined) {
+    private void portsAreJoined(Component c, Making making, Set<Machine.End> joined) {
         for (Port p : c.kind().ports()) {
             boolean free = !joined.contains(new Machine.End(c.id(), p.name()));
             if (free && p.name().equals(EARTH) && c.kind().is(Trait.NEEDS_EARTH)) {
-                complain(c, revision, "live parts in metal: port \"earth\" must be wired to the earth of the machine");
+                complain(c, making, "live parts in metal: port \"earth\" must be wired to the earth of the machine");
             } else if (free && !p.optional()) {
                 complain(
                         c,
-                        revision,
+                        making,
                         "port \"" + p.name() + "\" (" + p.meaning() + ") is joined to nothing; it belongs under "
                                 + p.medium().section());
             }

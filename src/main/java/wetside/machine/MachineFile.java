@@ -6,13 +6,15 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.YearMonth;
 import java.util.Collection;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 
 /**
- * A machine file that has been read and found right: the machine in each of its revisions. Reading either gives this or
+ * A machine file that has been read and found right: the machine in each of its makings. Reading either gives this or
  * throws {@link BadFile} with everything that is wrong.
  */
 public final class MachineFile {
@@ -24,12 +26,19 @@ public final class MachineFile {
     private final String source;
     private final Optional<Case> size;
     private final List<Revision> revisions;
-    private final Map<String, Machine> machines;
+    private final List<Supply> supplies;
+    private final Map<Making, Machine> machines;
 
-    MachineFile(String source, Optional<Case> size, List<Revision> revisions, Map<String, Machine> machines) {
+    MachineFile(
+            String source,
+            Optional<Case> size,
+            List<Revision> revisions,
+            List<Supply> supplies,
+            Map<Making, Machine> machines) {
         this.source = source;
         this.size = size;
         this.revisions = List.copyOf(revisions);
+        this.supplies = List.copyOf(supplies);
         this.machines = new LinkedHashMap<>(machines);
     }
 
@@ -38,6 +47,9 @@ public final class MachineFile {
 
     /** A state of the machine's making, from a month until the next one begins. */
     public record Revision(String name, YearMonth from) {}
+
+    /** A mains supply that machines of this file are built for. */
+    public record Supply(String name, double voltage) {}
 
     /** Reads a file of the user's. */
     public static MachineFile read(Path file, Collection<Declaration> kinds) {
@@ -94,24 +106,57 @@ public final class MachineFile {
         return revisions.stream().map(Revision::name).toList();
     }
 
-    /** The machine of a revision named in {@link #revisions()}. */
+    /** What machines of this file are built for; empty when it says nothing of it. */
+    public List<Supply> supplies() {
+        return supplies;
+    }
+
+    public List<String> supplyNames() {
+        return supplies.stream().map(Supply::name).toList();
+    }
+
+    /** The supply it is most likely built for where it stands: the nearest to a voltage, the first when none is known. */
+    public String supplyAt(OptionalDouble voltage) {
+        return supplies.stream()
+                .min(Comparator.comparingDouble(
+                        s -> voltage.isPresent() ? Math.abs(Math.log(s.voltage() / voltage.getAsDouble())) : 0))
+                .map(Supply::name)
+                .orElse("");
+    }
+
+    /** The machine of a revision named in {@link #revisions()}, built for the first supply. */
     public Machine machine(String revision) {
-        Machine machine = machines.get(revision);
+        return machine(revision, supplyAt(OptionalDouble.empty()));
+    }
+
+    /** The machine of a revision, built for a supply named in {@link #supplies()}. */
+    public Machine machine(String revision, String supply) {
+        Machine machine = machines.get(new Making(revision, supply));
         if (machine == null) {
-            throw new IllegalArgumentException("no revision '" + revision + "'; there are " + machines.keySet());
+            throw new IllegalArgumentException(
+                    "no revision '" + new Making(revision, supply) + "'; there are " + machines.keySet());
         }
         return machine;
     }
 
-    public Machine newest() {
-        return machine(revisions.get(revisions.size() - 1).name());
+    /** Every revision built for every supply. */
+    public Collection<Machine> machines() {
+        return machines.values();
     }
 
-    /** The machine as it was built in a month; empty before the first revision. */
-    public Optional<Machine> byBuildDate(YearMonth built) {
+    public Machine newest() {
+        return machine(newestRevision());
+    }
+
+    /** The revision built in a month; empty before the first. */
+    public Optional<String> byBuildDate(YearMonth built) {
         return revisions.stream()
                 .filter(r -> !r.from().isAfter(built))
                 .reduce((earlier, later) -> later)
-                .map(r -> machine(r.name()));
+                .map(Revision::name);
+    }
+
+    public String newestRevision() {
+        return revisions.get(revisions.size() - 1).name();
     }
 }

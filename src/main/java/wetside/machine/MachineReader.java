@@ -10,10 +10,13 @@ import java.util.Map;
 import java.util.Optional;
 import wetside.machine.MachineFile.Case;
 import wetside.machine.MachineFile.Revision;
+import wetside.machine.MachineFile.Supply;
 import wetside.units.Dimension;
 
-/** Reads the sections of a machine file and puts a machine of each revision together. */
+/** Reads the sections of a machine file and puts a machine of each making together. */
 final class MachineReader {
+    private static final String SUPPLIES = "built for";
+
     private final Node root;
     private final String source;
     private final Map<String, Declaration> kinds = new LinkedHashMap<>();
@@ -38,6 +41,7 @@ final class MachineReader {
                 "case",
                 "panels",
                 "revisions",
+                SUPPLIES,
                 "components",
                 "lines",
                 "wires",
@@ -48,19 +52,26 @@ final class MachineReader {
         List<Machine.Panel> panels = panels();
         List<Revision> revisions = revisions();
         List<String> names = revisions.stream().map(Revision::name).toList();
+        List<Supply> supplies = supplies();
+        List<String> supplied = supplies.isEmpty()
+                ? List.of("")
+                : supplies.stream().map(Supply::name).toList();
         Map<String, Node> components = components();
-        PartReader parts = new PartReader(components, kinds, new PartReader.Surrounds(size, panels, names));
-        JoinReader joins = new JoinReader(root, parts, names);
+        PartReader parts = new PartReader(components, kinds, new PartReader.Surrounds(size, panels, names, supplied));
+        JoinReader joins = new JoinReader(root, parts);
         List<JoinReader.Link> links = joins.links();
-        MachineChecks checks = new MachineChecks(names, parts::node, parts.complete() && joins.complete());
-        Map<String, Machine> machines = new LinkedHashMap<>();
-        for (String revision : names) {
-            Machine.Identity identity = new Machine.Identity(id(), title, revision, panels);
-            machines.put(revision, machine(identity, parts, links, checks));
+        List<Making> makings = names.stream()
+                .flatMap(r -> supplied.stream().map(s -> new Making(r, s)))
+                .toList();
+        MachineChecks checks = new MachineChecks(makings, parts::node, parts.complete() && joins.complete());
+        Map<Making, Machine> machines = new LinkedHashMap<>();
+        for (Making making : makings) {
+            Machine.Identity identity = new Machine.Identity(id(), title, making.revision(), making.supply(), panels);
+            machines.put(making, machine(identity, making, parts, links, checks));
         }
         checks.tell();
         root.check();
-        return new MachineFile(source, size, revisions, machines);
+        return new MachineFile(source, size, revisions, supplies, machines);
     }
 
     private Map<String, Node> components() {
@@ -77,16 +88,20 @@ final class MachineReader {
         return name.replaceFirst("\\.ya?ml$", "");
     }
 
-    /** A join is there in the revisions it names, and only where both its ends are. */
+    /** A join is there in the makings it names, and only where both its ends are. */
     private Machine machine(
-            Machine.Identity identity, PartReader parts, List<JoinReader.Link> links, MachineChecks checks) {
-        List<Component> components = parts.components(identity.revision());
+            Machine.Identity identity,
+            Making making,
+            PartReader parts,
+            List<JoinReader.Link> links,
+            MachineChecks checks) {
+        List<Component> components = parts.components(making);
         List<JoinReader.Link> present = links.stream()
-                .filter(l -> l.isIn(identity.revision()))
-                .filter(l -> parts.isIn(l.from().component(), identity.revision()))
-                .filter(l -> parts.isIn(l.to().component(), identity.revision()))
+                .filter(l -> l.in().in(making))
+                .filter(l -> parts.isIn(l.from().component(), making))
+                .filter(l -> parts.isIn(l.to().component(), making))
                 .toList();
-        checks.look(identity.revision(), components, present);
+        checks.look(making, components, present);
         return new Machine(identity, components, JoinReader.joins(present));
     }
 
@@ -131,6 +146,24 @@ final class MachineReader {
             }
         }
         return revisions.isEmpty() ? List.of(new Revision("first", YearMonth.of(1900, 1))) : revisions;
+    }
+
+    private List<Supply> supplies() {
+        List<Supply> supplies = new ArrayList<>();
+        for (Node node : root.items(SUPPLIES)) {
+            node.only("name", "voltage");
+            String name = node.text("name");
+            double voltage = node.quantity("voltage", Dimension.VOLTAGE);
+            if (voltage < 80 || voltage > 440) {
+                node.need("voltage").problem("a machine is built for 80 V to 440 V");
+            }
+            if (supplies.stream().anyMatch(s -> s.name().equals(name))) {
+                node.need("name").problem("supply \"" + name + "\" is there twice");
+            } else {
+                supplies.add(new Supply(name, voltage));
+            }
+        }
+        return supplies;
     }
 
     private static void inOrder(Node node, YearMonth from, List<Revision> before) {

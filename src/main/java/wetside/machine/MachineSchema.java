@@ -18,6 +18,7 @@ import wetside.units.Dimension;
  * still be refused there.
  */
 public final class MachineSchema {
+    private static final String OVERRIDE = "^(in revision|built for) .+$";
     private static final String NUMBER = "[+-]?(\\d+(\\.\\d*)?|\\.\\d+)([eE][+-]?\\d+)?";
     private static final String TOLERANCE = "(±|\\+/-|\\+-)";
     private static final String END = "[a-z0-9][a-z0-9-]*\\.[^.:>~]+(:[^.:>~]+)?";
@@ -45,6 +46,7 @@ public final class MachineSchema {
         size(p.putObject("case"));
         panels(p.putObject("panels"));
         revisions(p.putObject("revisions"));
+        supplies(p.putObject("built for"));
         ObjectNode components = p.putObject("components").put("type", "object");
         components.put("additionalProperties", false);
         components
@@ -85,6 +87,13 @@ public final class MachineSchema {
                 .put("description", "first month built");
     }
 
+    private void supplies(ObjectNode node) {
+        node.put("type", "array").put("description", "mains supplies it is sold for, the usual one first");
+        ObjectNode supply = closed(node.putObject("items"), "name", "voltage");
+        text(supply.putObject("properties").putObject("name"), "what machines for it are called");
+        quantity(supply.withObject("/properties"), "voltage", Dimension.VOLTAGE);
+    }
+
     private void joins(ObjectNode node, Medium medium) {
         node.put("type", "array").put("description", "join ports for " + medium.inWords());
         ArrayNode shapes = node.putObject("items").putArray("anyOf");
@@ -93,6 +102,7 @@ public final class MachineSchema {
         ObjectNode p = map.putObject("properties");
         p.putObject("join").put("type", "string").put("pattern", JOIN);
         texts(p.putObject(PartReader.ONLY_IN), "revisions it is in");
+        texts(p.putObject(PartReader.ONLY_FOR), "supplies it is built for");
         if (medium == Medium.FLUID) {
             quantity(p, "bore", Dimension.LENGTH).put("description", "inner diameter");
             quantity(p, "length", Dimension.LENGTH);
@@ -117,7 +127,8 @@ public final class MachineSchema {
         texts(p.putObject("roles"), "what it is for procedures");
         changeable(p);
         texts(p.putObject(PartReader.ONLY_IN), "revisions it is in; in all when silent");
-        component.putObject("patternProperties").putObject("^in revision .+$").put("$ref", "#/$defs/override");
+        texts(p.putObject(PartReader.ONLY_FOR), "supplies it is built for; all when silent");
+        component.putObject("patternProperties").putObject(OVERRIDE).put("$ref", "#/$defs/override");
         changeable(closed(defs.putObject("override")).putObject("properties"));
         ArrayNode cases = component.putArray("allOf");
         for (Declaration kind : kinds) {
@@ -130,7 +141,7 @@ public final class MachineSchema {
             reference(then.putObject("properties").putObject("set"), set);
             reference(
                     then.putObject("patternProperties")
-                            .putObject("^in revision .+$")
+                            .putObject(OVERRIDE)
                             .putObject("properties")
                             .putObject("set"),
                     set);

@@ -8,23 +8,29 @@ import java.util.Optional;
 import wetside.units.Dimension;
 import wetside.units.Display;
 
-/** Reads the components of a machine file, each as it is in a revision. */
+/** Reads the components of a machine file, each as it is in one making. */
 final class PartReader {
     static final String ONLY_IN = "only in revisions";
+    static final String ONLY_FOR = "only built for";
+    static final String BUILT_FOR = "built for ";
 
     private static final String IN_REVISION = "in revision ";
     private static final List<String> CHANGEABLE = List.of("set", "part", "mark", "at", "behind");
     private static final List<String> KNOWN =
-            List.of("kind", "name", "roles", "at", "behind", "mark", "part", "set", ONLY_IN);
+            List.of("kind", "name", "roles", "at", "behind", "mark", "part", "set", ONLY_IN, ONLY_FOR);
 
     private final Map<String, Node> nodes;
     private final Map<String, Declaration> kindOf = new LinkedHashMap<>();
-    private final Map<String, List<String>> presence = new LinkedHashMap<>();
+    private final Map<String, Making.Presence> presence = new LinkedHashMap<>();
     private final Surrounds around;
-    private boolean revisionsKnown = true;
+    private boolean makingsKnown = true;
 
     /** What parts refer to. */
-    record Surrounds(Optional<MachineFile.Case> size, List<Machine.Panel> panels, List<String> revisions) {}
+    record Surrounds(
+            Optional<MachineFile.Case> size,
+            List<Machine.Panel> panels,
+            List<String> revisions,
+            List<String> supplies) {}
 
     PartReader(Map<String, Node> nodes, Map<String, Declaration> kinds, Surrounds around) {
         this.nodes = nodes;
@@ -33,8 +39,8 @@ final class PartReader {
             if (!id.matches("[a-z0-9][a-z0-9-]*")) {
                 node.unknown("\"" + id + "\": a component is named with small letters, digits and hyphens", "");
             }
-            node.only(KNOWN, key -> key.startsWith(IN_REVISION));
-            presence.put(id, revisions(node));
+            node.only(KNOWN, key -> key.startsWith(IN_REVISION) || key.startsWith(BUILT_FOR));
+            presence.put(id, presence(node));
             kind(node, kinds).ifPresent(kind -> kindOf.put(id, kind));
             overrides(node);
         });
@@ -59,32 +65,44 @@ final class PartReader {
         }
         node.entries().forEach((key, child) -> {
             if (key.startsWith(IN_REVISION)) {
-                String name = key.substring(IN_REVISION.length());
-                if (!around.revisions().contains(name)) {
-                    child.unknown(noRevision(name, around.revisions()), Wording.nearest(name, around.revisions()));
-                }
-                child.only(CHANGEABLE, other -> false);
+                override(child, "revision", key.substring(IN_REVISION.length()), around.revisions());
+            } else if (key.startsWith(BUILT_FOR)) {
+                override(child, "supply", key.substring(BUILT_FOR.length()), around.supplies());
             }
         });
     }
 
-    /** The revisions something is in: those it names, or all. */
-    List<String> revisions(Node node) {
-        List<String> all = around.revisions();
-        Node named = node.find(ONLY_IN).orElse(null);
+    private static void override(Node child, String sort, String name, List<String> all) {
+        if (!all.contains(name)) {
+            child.unknown(none(sort, name, all), Wording.nearest(name, all));
+        }
+        child.only(CHANGEABLE, other -> false);
+    }
+
+    /** The makings something is in: those it names, or all. */
+    Making.Presence presence(Node node) {
+        return new Making.Presence(
+                named(node, ONLY_IN, "revision", around.revisions()),
+                named(node, ONLY_FOR, "supply", around.supplies()));
+    }
+
+    private List<String> named(Node node, String key, String sort, List<String> all) {
+        Node named = node.find(key).orElse(null);
         if (named == null) {
             return all;
         }
         List<String> said = named.texts();
         said.stream().filter(r -> !all.contains(r)).forEach(r -> {
-            revisionsKnown = false;
-            named.problemAt(r, noRevision(r, all), Wording.nearest(r, all));
+            makingsKnown = false;
+            named.problemAt(r, none(sort, r, all), Wording.nearest(r, all));
         });
         return said;
     }
 
-    private static String noRevision(String name, List<String> all) {
-        return "there is no revision \"" + name + "\"; " + Wording.thereAre(all);
+    private static String none(String sort, String name, List<String> all) {
+        return all.equals(List.of(""))
+                ? "this file has no section \"built for\""
+                : "there is no " + sort + " \"" + name + "\"; " + Wording.thereAre(all);
     }
 
     Node node(String id) {
@@ -100,29 +118,30 @@ final class PartReader {
         return Optional.ofNullable(kindOf.get(id));
     }
 
-    boolean isIn(String id, String revision) {
-        return presence.getOrDefault(id, List.of()).contains(revision);
+    boolean isIn(String id, Making making) {
+        return presence.containsKey(id) && presence.get(id).in(making);
     }
 
-    /** True when every component's kind and every revision named are known, so that what is missing is really missing. */
+    /** True when every component's kind and every revision and supply named are known, so that what is missing is really missing. */
     boolean complete() {
-        return kindOf.size() == nodes.size() && revisionsKnown;
+        return kindOf.size() == nodes.size() && makingsKnown;
     }
 
-    List<Component> components(String revision) {
+    List<Component> components(Making making) {
         List<Component> components = new ArrayList<>();
         kindOf.forEach((id, kind) -> {
-            if (isIn(id, revision)) {
-                components.add(component(id, kind, revision));
+            if (isIn(id, making)) {
+                components.add(component(id, kind, making));
             }
         });
         return components;
     }
 
-    private Component component(String id, Declaration kind, String revision) {
+    private Component component(String id, Declaration kind, Making making) {
         Node base = nodes.get(id);
         List<Node> layers = new ArrayList<>(List.of(base));
-        base.find(IN_REVISION + revision).ifPresent(layers::add);
+        base.find(IN_REVISION + making.revision()).ifPresent(layers::add);
+        base.find(BUILT_FOR + making.supply()).ifPresent(layers::add);
         double[] values = new double[kind.parameters().size()];
         Spread[] spreads = new Spread[values.length];
         for (int i = 0; i < values.length; i++) {

@@ -116,7 +116,7 @@ class KindsTest {
     void usesEveryPortItDeclares(Kind kind) {
         assumeThat(kind).isNotInstanceOfAny(Boiler.class, LevelProbe.class);
         Component part = example(kind.declaration());
-        Machine.Identity alone = new Machine.Identity("bench", "bench", "first", List.of());
+        Machine.Identity alone = new Machine.Identity("bench", "bench", "first", "", List.of());
         Machine.Joins none = new Machine.Joins(List.of(), List.of(), List.of(), List.of());
         Blueprint b = new Blueprint(new Machine(alone, List.of(part), none));
         kind.build(part, b);

@@ -82,7 +82,7 @@ final class Workbench {
     /** Switches it on to be tried. */
     Trial tried() {
         Machine machine = new Machine(
-                new Machine.Identity("workbench", "Workbench", "only", List.of()),
+                new Machine.Identity("workbench", "Workbench", "only", "", List.of()),
                 parts.values(),
                 new Machine.Joins(lines, wires, contacts, linkages));
         return new Trial(machine, kinds);

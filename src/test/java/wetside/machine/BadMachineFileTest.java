@@ -111,7 +111,7 @@ class BadMachineFileTest {
                         "titel:",
                         "k.yaml:1:1: \"title\" is missing.",
                         "k.yaml:2:1: titel: \"titel\" is not known here; known are wetside machine, title, about, case,"
-                                + " panels, revisions, components, lines, wires, contacts and linkages. Maybe"
+                                + " panels, revisions, built for, components, lines, wires, contacts and linkages. Maybe"
                                 + " \"title\"."),
                 wrong(
                         "cock:\n    kind",
@@ -242,6 +242,10 @@ class BadMachineFileTest {
                         "in revision D",
                         "k.yaml:21:5: components / cock / in revision D: there is no revision \"D\"; there are A and"
                                 + " B."),
+                wrong(
+                        "in revision B",
+                        "built for 120 V",
+                        "k.yaml:21:5: components / cock / built for 120 V: this file has no section \"built for\"."),
                 wrong(
                         "revisions: B}",
                         "revisions: D}",

@@ -10,6 +10,7 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.time.YearMonth;
 import java.util.List;
+import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import wetside.machine.Machine.End;
 
@@ -31,6 +32,7 @@ class MachineFileTest {
                         "kettle",
                         "Fellmoor Kettle",
                         "B",
+                        "",
                         List.of(
                                 new Machine.Panel("top", "top grid", 1, "hot above the boiler"),
                                 new Machine.Panel("rear", "rear", 4, ""))));
@@ -39,12 +41,41 @@ class MachineFileTest {
         assertThat(file.source()).isEqualTo(kettle());
     }
 
+    private static MachineFile soldFor(String high, String low, String text) {
+        String supplies =
+                "built for:\n  - {name: " + high + ", voltage: 230 V}\n  - {name: " + low + ", voltage: 120 V}\n";
+        return MachineFile.read("kettle.yaml", text.replace("revisions:\n", supplies + "revisions:\n"), SmallKinds.ALL);
+    }
+
+    @Test
+    void oneFileServesTwoSupplies() {
+        MachineFile both = soldFor(
+                "230 V",
+                "120 V",
+                kettle().replace("kind: mains cock", "kind: mains cock\n    built for 120 V: {part: FM-9}"));
+        assertThat(both.supplyNames()).containsExactly("230 V", "120 V");
+        assertThat(both.machine("A", "120 V").component("cock").place().part()).isEqualTo("FM-9");
+        assertThat(both.machine("A", "230 V").component("cock").place().part())
+                .isEqualTo(file.machine("A").component("cock").place().part());
+        assertThat(both.newest().identity().making()).isEqualTo("revision B for 230 V");
+        assertThat(both.machines()).hasSize(4);
+    }
+
+    @Test
+    void aVoltageFindsTheSupplyItWasBuiltFor() {
+        MachineFile both = soldFor("Europe", "America", kettle());
+        assertThat(both.supplyAt(OptionalDouble.of(108))).isEqualTo("America");
+        assertThat(both.supplyAt(OptionalDouble.of(245))).isEqualTo("Europe");
+        assertThat(both.supplyAt(OptionalDouble.empty())).isEqualTo("Europe");
+        assertThat(file.supplyAt(OptionalDouble.of(108))).isEmpty();
+    }
+
     @Test
     void aBuildDateFindsItsRevision() {
         assertThat(file.byBuildDate(YearMonth.of(2016, 2))).isEmpty();
-        assertThat(file.byBuildDate(YearMonth.of(2016, 3))).contains(file.machine("A"));
-        assertThat(file.byBuildDate(YearMonth.of(2021, 5))).contains(file.machine("A"));
-        assertThat(file.byBuildDate(YearMonth.of(2021, 6))).contains(file.machine("B"));
+        assertThat(file.byBuildDate(YearMonth.of(2016, 3))).contains("A");
+        assertThat(file.byBuildDate(YearMonth.of(2021, 5))).contains("A");
+        assertThat(file.byBuildDate(YearMonth.of(2021, 6))).contains("B");
         assertThatThrownBy(() -> file.machine("C")).hasMessage("no revision 'C'; there are [A, B]");
     }
 
