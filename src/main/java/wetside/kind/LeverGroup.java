@@ -1,8 +1,6 @@
 package wetside.kind;
 
 import static wetside.kind.Fault.log;
-import static wetside.kind.Fault.times;
-import static wetside.kind.Fault.wrongSetting;
 
 import java.util.List;
 import wetside.blueprint.Blueprint;
@@ -75,19 +73,8 @@ public final class LeverGroup implements Kind {
             Parameter.usual("valve bore", Dimension.LENGTH, 3.5e-3, 0.5e-3, 15e-3, Spread.relative(0.1), "brew valve");
     static final Parameter DRAIN =
             Parameter.usual("drain bore", Dimension.LENGTH, 2.5e-3, 0.5e-3, 15e-3, Spread.relative(0.1), "drain valve");
-    static final Parameter SCREEN = Parameter.usual(
-            "screen bore", Dimension.LENGTH, 5e-3, 0.05e-3, 15e-3, Spread.relative(0.1), "all its holes together");
-    static final Parameter PUCK = Parameter.setting(
-            "puck flow",
-            Dimension.MASS_FLOW,
-            2.2e-3,
-            0.05e-3,
-            15e-3,
-            Spread.relative(0.3),
-            "through coffee as usually ground, at 9 bar");
     static final Parameter BREW_SEAL = Leaks.seat("brew valve leak");
     static final Parameter DRAIN_SEAL = Leaks.seat("drain valve leak");
-    static final Parameter RIM = Leaks.seat("rim leak");
 
     /** Exchange of the brewed water with the path and with the bell [W/K]. */
     private static final double PATH_EXCHANGE = 12;
@@ -121,19 +108,15 @@ public final class LeverGroup implements Kind {
                     HEAD,
                     VALVE,
                     DRAIN,
-                    SCREEN,
-                    PUCK,
+                    Holder.SCREEN,
+                    Holder.PUCK,
                     BREW_SEAL,
                     DRAIN_SEAL,
-                    RIM));
+                    Holder.RIM));
 
-    private static final List<Fault> FAULTS = List.of(
-            Fault.of("rim gasket worn", 5.0, log(RIM, 0.1e-3, 1e-3)),
+    private static final List<Fault> FAULTS = Holder.faultsAnd(
             Fault.of("brew valve seal worn", 2.0, log(BREW_SEAL, 0.03e-3, 0.6e-3)),
-            Fault.of("drain valve seal worn", 2.0, log(DRAIN_SEAL, 0.05e-3, 0.8e-3)),
-            Fault.of("screen clogged", 3.0, log(SCREEN, 0.7e-3, 0.15e-3)),
-            wrongSetting("coffee ground too fine", 8.0, times(PUCK, 0.5, 0.05)),
-            wrongSetting("coffee ground too coarse", 6.0, times(PUCK, 1.8, 4)));
+            Fault.of("drain valve seal worn", 2.0, log(DRAIN_SEAL, 0.05e-3, 0.8e-3)));
 
     @Override
     public Declaration declaration() {
@@ -150,7 +133,7 @@ public final class LeverGroup implements Kind {
         metal(c, b);
         int chamber = b.innerNode();
         ways(c, chamber, b);
-        holder(c, chamber, b);
+        Holder.build(c, chamber, b);
         circulation(c, b);
     }
 
@@ -162,9 +145,7 @@ public final class LeverGroup implements Kind {
         b.heat().conductance(path, bell, c.get(PATH_TO_BELL));
         b.heat().conductance(path, HeatPlan.SURROUNDINGS, c.get(PATH_LOSS));
         b.heat().conductance(bell, HeatPlan.SURROUNDINGS, c.get(BELL_LOSS));
-        int skin = b.heat().temperature(bell);
-        b.reading(c, "temperature", Dimension.TEMPERATURE, 1.5, x -> x[skin]);
-        b.choice(c, "touch", List.of("cold", "warm", "hot"), x -> x[skin] < 308 ? 0 : x[skin] < 333 ? 1 : 2);
+        Holder.felt(c, bell, b);
     }
 
     /** From the hot pipe through the brew valve into the chamber above the coffee, and out through the drain valve. */
@@ -182,26 +163,6 @@ public final class LeverGroup implements Kind {
         FluidPlan.Passage out = Blueprint.jet(c.get(DRAIN), Terms.SHARP, Terms.Liquid.HOT);
         b.fluid().branch(c.id() + " drain valve", chamber, drain, out, b.motion(c, "drain-cam"));
         Leaks.between(c.id() + " drain valve", chamber, drain, c.get(DRAIN_SEAL), b);
-    }
-
-    /** What hangs below the screen decides how water gets to the cup. */
-    private static void holder(Component c, int chamber, Blueprint b) {
-        int holds = b.handle(c, "holds", List.of("nothing", "puck", "blind disc"), 0);
-        int bare = b.slots().state(c.id() + ".bare", 1);
-        int coffee = b.slots().state(c.id() + ".coffee", 0);
-        b.control((x, dt) -> {
-            x[bare] = x[holds] == 0 ? 1 : 0;
-            x[coffee] = x[holds] == 1 ? 1 : 0;
-        });
-        FluidPlan.Passage screen = Blueprint.jet(c.get(SCREEN), Terms.SHARP, Terms.Liquid.HOT);
-        FluidPlan.Passage puck = new FluidPlan.Passage(9e5 / c.get(PUCK), screen.b());
-        int cup = b.node(c, "cup");
-        b.fluid().branch(c.id() + " screen", chamber, cup, screen, bare);
-        b.fluid().branch(c.id() + " puck", chamber, cup, puck, coffee);
-        int edge = b.innerNode();
-        FluidPlan.Outlet rim = b.fluid().outlet(c.id() + " rim", edge);
-        Leaks.between(c.id() + " rim", chamber, edge, c.get(RIM), b);
-        b.choice(c, "rim", Leaks.WETNESS, x -> Leaks.wetness(x[rim.water()]));
     }
 
     private static void circulation(Component c, Blueprint b) {

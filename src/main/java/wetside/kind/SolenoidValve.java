@@ -1,12 +1,9 @@
 package wetside.kind;
 
 import static wetside.kind.Fault.log;
-import static wetside.kind.Fault.set;
-import static wetside.kind.Fault.times;
 
 import java.util.List;
 import wetside.blueprint.Blueprint;
-import wetside.blueprint.CurrentPlan;
 import wetside.blueprint.FluidPlan;
 import wetside.machine.Component;
 import wetside.machine.Declaration;
@@ -21,10 +18,6 @@ import wetside.units.Dimension;
 public final class SolenoidValve implements Kind {
     static final Parameter BORE =
             Parameter.usual("bore", Dimension.LENGTH, 2.5e-3, 0.5e-3, 25e-3, Spread.relative(0.1), "when open");
-    static final Parameter COIL = Parameter.usual(
-            "coil resistance", Dimension.RESISTANCE, 3500, 1, 1e9, Spread.relative(0.1), "between its terminals");
-    static final Parameter PULL_IN = Parameter.usual(
-            "pull-in voltage", Dimension.VOLTAGE, 160, 3, 1000, Spread.relative(0.1), "least that opens it");
     static final Parameter OPENS = Parameter.condition(
             "opens to", Dimension.RATIO, 1, 1e-6, 1, Spread.EXACT, "share of its bore that comes free");
     static final Parameter LEAK = Leaks.seat("leak");
@@ -35,17 +28,17 @@ public final class SolenoidValve implements Kind {
             List.of(
                     Port.fluid("in", "the pressure side"),
                     Port.fluid("out", "the side it feeds"),
-                    Port.current("a", "coil"),
-                    Port.current("b", "coil, other end")),
-            List.of(BORE, COIL, PULL_IN, OPENS, LEAK, SHELL_LEAK),
+                    Coil.ONE_END,
+                    Coil.OTHER_END),
+            List.of(BORE, Coil.RESISTANCE, Coil.PULL_IN, Coil.BREAK, OPENS, LEAK, SHELL_LEAK),
             Trait.SHUTS);
 
     private static final List<Fault> FAULTS = List.of(
             Fault.of("stuck shut with scale", 1.5, log(OPENS, 0.003, 1e-6)),
             Fault.of("stuck open", 0.4, log(LEAK, 0.8e-3, 2.5e-3)),
             Fault.of("weeps", 1.5, log(LEAK, 0.03e-3, 0.3e-3)),
-            Fault.of("coil open", 0.8, set(COIL, 1e9)),
-            Fault.of("coil turns shorted", 0.3, times(COIL, 0.5, 0.05), set(PULL_IN, 270, 900)),
+            Coil.BURNT,
+            Coil.SHORTED,
             Fault.of("armature tube leaks", 0.2, log(SHELL_LEAK, 0.03e-3, 0.3e-3)));
 
     @Override
@@ -60,11 +53,7 @@ public final class SolenoidValve implements Kind {
 
     @Override
     public void build(Component c, Blueprint b) {
-        int a = b.terminal(c, "a");
-        int other = b.terminal(c, "b");
-        int coil = b.current().add(new CurrentPlan.Resistor(c.id() + " coil", a, other, c.get(COIL)));
-        int open = b.current().share(c.id(), a, other, c.get(PULL_IN));
-        int amps = b.current().amps(coil);
+        int open = Coil.build(c, b);
         double bore = c.get(BORE) * Math.sqrt(c.get(OPENS));
         FluidPlan.Passage seat = Blueprint.jet(bore, Terms.SHARP, Terms.Liquid.COLD);
         int in = b.node(c, "in");
@@ -72,6 +61,5 @@ public final class SolenoidValve implements Kind {
         b.fluid().branch(c.id(), in, out, seat, open);
         Leaks.between(c.id() + " seat", in, out, c.get(LEAK), b);
         Leaks.seen(c, in, c.get(SHELL_LEAK), b);
-        b.choice(c, "sound", List.of("silent", "hums"), x -> Math.abs(x[amps]) > 0.01 && x[open] > 0.5 ? 1 : 0);
     }
 }
