@@ -40,8 +40,10 @@ public final class Kinds {
             new VacuumBreaker(),
             new SafetyValve(),
             new PressureGauge(),
+            new PressureRegulator(),
             new Tap("steam tap", 3e-3),
             new Tap("water tap", 2e-3),
+            new MixingTap(),
             // electrical, sensing and control
             new Breaker(),
             new ControlBoard(),
