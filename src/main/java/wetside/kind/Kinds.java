@@ -35,6 +35,7 @@ public final class Kinds {
             new Lever(),
             new Jet(),
             new SolenoidGroup(),
+            new SaturatedGroup(),
             new SolenoidValve(),
             new ThreeWayValve(),
             new VacuumBreaker(),
