@@ -66,6 +66,8 @@ public final class Boiler implements Kind {
                     Port.fluid("probe", "for a level probe, at the top").orPlugged(),
                     Port.fluid("tap", "to a hot-water tap, low down").orPlugged(),
                     Port.fluid("drain", "at the bottom").orPlugged(),
+                    Port.fluid("tube", "its water round a heat exchanger tube").orPlugged(),
+                    Port.fluid("second tube", "its water round another one").orPlugged(),
                     Port.heat("water", "its content: heating elements, sensors in a pocket")
                             .orPlugged(),
                     Port.heat("shell", "its metal: limits, sensors clamped on").orPlugged()),
@@ -97,6 +99,8 @@ public final class Boiler implements Kind {
         open(c, "lower", vessel, LOW, b);
         open(c, "tap", vessel, LOW, b);
         open(c, "drain", vessel, BOTTOM, b);
+        open(c, "tube", vessel, MIDDLE, b);
+        open(c, "second tube", vessel, MIDDLE, b);
         int fitting = b.innerNode();
         b.fluid().takeOff(fitting, vessel, MIDDLE);
         Leaks.seen(c, fitting, c.get(LEAK), b);
