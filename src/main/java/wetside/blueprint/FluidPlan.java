@@ -12,6 +12,7 @@ public final class FluidPlan {
     private final List<Vessel> vessels = new ArrayList<>();
     private final List<TakeOff> takeOffs = new ArrayList<>();
     private final List<Opening> openings = new ArrayList<>();
+    private final List<Store> stores = new ArrayList<>();
     private final List<Branch> branches = new ArrayList<>();
     private final List<NodeSlot> pressures = new ArrayList<>();
     private final List<Exchange> exchanges = new ArrayList<>();
@@ -57,6 +58,34 @@ public final class FluidPlan {
      * @param stock        slot: mass still there [kg], or -1 for endless; a store runs empty and then gives only air
      */
     public record Opening(int node, int pressure, int temperature, int conductivity, int stock) {}
+
+    /**
+     * A chamber at a node that holds water against a spring: what it holds follows its pressure on a straight line between
+     * empty and full, and hardly at all beyond.
+     *
+     * <pre>
+     * m(p) = m_d + m_c · (p − p_empty)/(p_full − p_empty), the fraction kept within 0 to 1
+     * </pre>
+     *
+     * Who moves the spring moves the two pressures; what is in it stays in it. What comes in is mixed with what is there.
+     *
+     * @param dead     what always stays in it, m_d [kg], above 0
+     * @param stroke   what it can take up, m_c [kg]
+     * @param empty    slot, p_empty [Pa]; {@code full}: slot, p_full [Pa], above it
+     * @param content  slot: water and air in it [kg]; {@code air}: slot, of which air [kg]
+     * @param enthalpy slot: carried by the content [J]; {@code salt}: slot, mass times conductivity [kg S/m]
+     */
+    public record Store(
+            String name,
+            int node,
+            double dead,
+            double stroke,
+            int empty,
+            int full,
+            int content,
+            int air,
+            int enthalpy,
+            int salt) {}
 
     /**
      * Where something leaves the machine.
@@ -174,6 +203,23 @@ public final class FluidPlan {
         openings.add(new Opening(node, pressure, temperature, conductivity, stock));
     }
 
+    /** Adds a chamber at a node; it starts with nothing but its dead content, between two pressures to be set. */
+    public Store store(String name, int node, double dead, double stroke, double atmosphere) {
+        Store store = new Store(
+                name,
+                node,
+                dead,
+                stroke,
+                slots.smooth(name + ".pressure empty", atmosphere),
+                slots.smooth(name + ".pressure full", atmosphere + 1e5),
+                slots.smooth(name + ".content", dead),
+                slots.smooth(name + ".air", 0),
+                slots.smooth(name + ".enthalpy", 0),
+                slots.smooth(name + ".salt", 0));
+        stores.add(store);
+        return store;
+    }
+
     public Outlet outlet(String name, int node) {
         Outlet outlet = new Outlet(
                 name,
@@ -241,6 +287,10 @@ public final class FluidPlan {
 
     public List<Opening> openings() {
         return openings;
+    }
+
+    public List<Store> stores() {
+        return stores;
     }
 
     public List<Outlet> outlets() {

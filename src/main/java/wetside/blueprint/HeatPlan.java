@@ -11,6 +11,7 @@ public final class HeatPlan {
     private final Slots slots;
     private final List<Capacity> capacities = new ArrayList<>();
     private final List<Conductance> conductances = new ArrayList<>();
+    private final List<Immersed> immersed = new ArrayList<>();
     private final List<Source> sources = new ArrayList<>();
     private final List<NodeSlot> temperatures = new ArrayList<>();
     private final List<Regulator> regulators = new ArrayList<>();
@@ -25,6 +26,23 @@ public final class HeatPlan {
 
     /** Heat passes between two nodes, or a node and {@link #SURROUNDINGS}, at {@code conductance} [W/K]. */
     public record Conductance(int from, int to, double conductance) {}
+
+    /**
+     * Metal in the content of a vessel: what of it the water covers passes heat at its share of {@code conductance} [W/K], the
+     * rest, in steam, at hardly any. In contact with anything else than a vessel's content it counts as covered.
+     *
+     * @param bottom level below which none of it is covered, as a share of the vessel's volume; {@code top}: above which all is
+     */
+    public record Immersed(int metal, int content, double conductance, double bottom, double top) {
+        /** What metal in steam passes, as a share of what it passes in water: free convection against boiling. */
+        private static final double IN_STEAM = 0.02;
+
+        /** Conductance at a level [W/K]. */
+        public double at(double level) {
+            double covered = Math.max(0, Math.min(1, (level - bottom) / (top - bottom)));
+            return conductance * (IN_STEAM + (1 - IN_STEAM) * covered);
+        }
+    }
 
     /** The power in slot {@code power} [W] warms {@code node}. */
     public record Source(int node, int power) {}
@@ -86,6 +104,14 @@ public final class HeatPlan {
 
     public void conductance(int from, int to, double conductance) {
         conductances.add(new Conductance(from, to, conductance));
+    }
+
+    public void immersed(Immersed metal) {
+        immersed.add(metal);
+    }
+
+    public List<Immersed> immersed() {
+        return immersed;
     }
 
     public void source(int node, int powerSlot) {

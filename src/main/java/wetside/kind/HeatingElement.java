@@ -7,6 +7,7 @@ import java.util.List;
 import wetside.blueprint.Blueprint;
 import wetside.blueprint.Control;
 import wetside.blueprint.CurrentPlan;
+import wetside.blueprint.HeatPlan;
 import wetside.machine.Component;
 import wetside.machine.Declaration;
 import wetside.machine.Parameter;
@@ -17,7 +18,8 @@ import wetside.units.Dimension;
 
 /**
  * Sheathed immersion heater of one or more legs side by side. Assumes: resistance does not change with temperature;
- * whatever leaks to the sheath does so at the middle of the first leg; always covered with water.
+ * whatever leaks to the sheath does so at the middle of the first leg; the sheath is one lump, as hot where the water
+ * still covers it as where it no longer does.
  */
 public final class HeatingElement implements Kind {
     static final Parameter POWER = Parameter.required(
@@ -38,6 +40,22 @@ public final class HeatingElement implements Kind {
             "from the clean sheath");
     static final Parameter SURFACE = Parameter.usual(
             "surface", Dimension.AREA, 0.02, 0.001, 0.5, Spread.relative(0.1), "of the sheath under water");
+    static final Parameter TOP = Parameter.usual(
+            "covered above",
+            Dimension.RATIO,
+            0.28,
+            0.02,
+            1,
+            Spread.absolute(0.02),
+            "level of the boiler, as a share of its volume, at which water covers all of it");
+    static final Parameter BOTTOM = Parameter.usual(
+            "bare below",
+            Dimension.RATIO,
+            0.08,
+            0,
+            0.9,
+            Spread.absolute(0.01),
+            "level of the boiler at which water no longer touches it");
     static final Parameter OPEN_LEGS =
             Parameter.condition("open legs", Dimension.NUMBER, 0, 0, 6, Spread.EXACT, "legs burnt through");
     static final Parameter SCALE =
@@ -57,7 +75,7 @@ public final class HeatingElement implements Kind {
                     Port.current("earth", "its flange and sheath"),
                     Port.heat("water", "what it heats"),
                     Port.heat("sheath", "its hot skin").orPlugged()),
-            List.of(POWER, VOLTAGE, LEGS, CAPACITY, CONDUCTANCE, SURFACE, OPEN_LEGS, SCALE, COLD_LEAK, HOT_LEAK),
+            List.of(POWER, VOLTAGE, LEGS, CAPACITY, CONDUCTANCE, SURFACE, TOP, BOTTOM, OPEN_LEGS, SCALE, COLD_LEAK, HOT_LEAK),
             Trait.NEEDS_EARTH);
 
     private static final List<Fault> FAULTS = List.of(
@@ -83,7 +101,9 @@ public final class HeatingElement implements Kind {
         int sheath = b.heatNode(c, "sheath");
         b.heat().capacity(sheath, c.get(CAPACITY));
         double cake = c.get(SCALE) / (SCALE_CONDUCTIVITY * c.get(SURFACE));
-        b.heat().conductance(sheath, b.heatNode(c, "water"), 1 / (1 / c.get(CONDUCTANCE) + cake));
+        double bottom = Math.min(c.get(BOTTOM), c.get(TOP) - 0.01);
+        b.heat().immersed(new HeatPlan.Immersed(
+                sheath, b.heatNode(c, "water"), 1 / (1 / c.get(CONDUCTANCE) + cake), bottom, c.get(TOP)));
         int middle = legs(c, b, sheath);
         insulation(c, b, sheath, middle);
     }

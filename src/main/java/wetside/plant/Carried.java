@@ -37,6 +37,7 @@ final class Carried {
     private final int[] vesselAt;
     private final int[] openingAt;
     private final int[] outletAt;
+    private final int[] storeAt;
     private final int[][] branchesAt;
     private final int[] exchangeNode;
     private final double[] exchangeUa;
@@ -46,6 +47,7 @@ final class Carried {
     private final int[] known;
     private final int[] stamp;
     private int round;
+    private double dt;
 
     private final double[] branchH;
     private final double[] branchAir;
@@ -87,6 +89,10 @@ final class Carried {
         for (int i = 0; i < plan.outlets().size(); i++) {
             outletAt[plan.outlets().get(i).node()] = i;
         }
+        storeAt = filled(nodes);
+        for (int i = 0; i < plan.stores().size(); i++) {
+            storeAt[plan.stores().get(i).node()] = i;
+        }
         branchesAt = new int[nodes][];
         for (int node = 0; node < nodes; node++) {
             int here = node;
@@ -127,6 +133,10 @@ final class Carried {
         Arrays.fill(steam, 0);
         busiest = 0;
         gasTurnover = 0;
+        this.dt = dt;
+        for (FluidPlan.Store s : plan.stores()) {
+            mix(s.node(), x, t, atmosphere);
+        }
         for (FluidPlan.Outlet o : plan.outlets()) {
             x[o.water()] = 0;
             x[o.steam()] = 0;
@@ -189,6 +199,13 @@ final class Carried {
         double sumH = 0;
         double sumAir = 0;
         double sumSalt = 0;
+        if (storeAt[node] >= 0) {
+            FluidPlan.Store s = plan.stores().get(storeAt[node]);
+            sum = x[s.content()] / dt;
+            sumH = x[s.enthalpy()] / dt;
+            sumAir = x[s.air()] / dt;
+            sumSalt = x[s.salt()] / dt;
+        }
         for (int i : branchesAt[node]) {
             double q = to[i] == node ? x[flow[i]] : -x[flow[i]];
             if (q > NOTHING) {
@@ -252,9 +269,26 @@ final class Carried {
         } else if (outletAt[node] >= 0) {
             books[AIR_IN] += q * dt;
             books[ENERGY_IN] += q * hGiven * dt;
+        } else if (storeAt[node] >= 0) {
+            hold(plan.stores().get(storeAt[node]), -q * dt, hGiven, air[node], salt[node], x);
+            busiest = Math.max(busiest, q);
         } else {
             books[LINE_MASS] -= q * dt;
             books[LINE_ENERGY] -= q * hGiven * dt;
+        }
+    }
+
+    private static void hold(FluidPlan.Store s, double mass, double each, double air, double salt, double[] x) {
+        x[s.content()] += mass;
+        x[s.enthalpy()] += mass * each;
+        x[s.air()] += mass * air;
+        x[s.salt()] += mass * (1 - air) * salt;
+    }
+
+    /** Water at rest in every store, as warm as the room. */
+    void fillStores(double[] x, double atmosphere) {
+        for (FluidPlan.Store s : plan.stores()) {
+            x[s.enthalpy()] = x[s.content()] * enthalpy.ofLiquid(x[ambient], atmosphere);
         }
     }
 
@@ -286,6 +320,9 @@ final class Carried {
             books[ENERGY_IN] -= q * branchH[i] * dt;
         } else if (outletAt[node] >= 0) {
             leave(i, plan.outlets().get(outletAt[node]), q, x, atmosphere, dt);
+        } else if (storeAt[node] >= 0) {
+            hold(plan.stores().get(storeAt[node]), q * dt, branchH[i], branchAir[i], branchSalt[i], x);
+            busiest = Math.max(busiest, q);
         } else {
             books[LINE_MASS] += q * dt;
             books[LINE_ENERGY] += q * branchH[i] * dt;

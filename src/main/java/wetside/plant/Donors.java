@@ -253,7 +253,7 @@ final class Donors {
                     inflowGas[site] += size * leaving(c);
                 }
             }
-            for (int k = system.vessels.count; k < system.unknowns; k++) {
+            for (int k = system.firstNode; k < system.unknowns; k++) {
                 if (inflow[k] > 1e-9) {
                     share[k] = inflowGas[k] / inflow[k];
                 }

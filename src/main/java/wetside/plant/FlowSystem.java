@@ -6,7 +6,7 @@ import java.util.List;
 
 /**
  * Balance of every node for trial pressures, and its slopes. Sites are numbered vessels first ({@link VesselBalance}), then
- * nodes with a pressure of their own, then nodes held from outside.
+ * stores ({@link StoreBalance}), then nodes with a pressure of their own, then nodes held from outside.
  *
  * <pre>
  * node     C (p − pⁿ)/Δt + Σ out − Σ in = 0
@@ -19,6 +19,9 @@ final class FlowSystem {
     final int unknowns;
     final ChainLaws laws;
     final VesselBalance vessels;
+    final StoreBalance stores;
+    /** First site that is neither vessel nor store. */
+    final int firstNode;
     final int[] from;
     final int[] to;
     final double[] p;
@@ -42,18 +45,21 @@ final class FlowSystem {
     final double[] anchorAt;
     long evaluations;
 
-    FlowSystem(int vessels, int unknowns, int sites, int[] from, int[] to, ChainLaws laws) {
+    FlowSystem(
+            int vessels, StoreBalance stores, int unknowns, int sites, int[] from, int[] to, ChainLaws laws) {
         this.unknowns = unknowns;
         this.from = from;
         this.to = to;
         this.laws = laws;
         this.vessels = new VesselBalance(vessels, laws, from, to);
+        this.stores = stores;
+        firstNode = vessels + stores.count();
         p = new double[sites];
         before = new double[sites];
         f = new double[sites];
         right = new double[unknowns];
         anchorAt = new double[unknowns];
-        suction = new SuctionNodes(laws, from, to, vessels, unknowns);
+        suction = new SuctionNodes(laws, from, to, firstNode, unknowns);
         laws.leaveOut(suction.chains());
         List<int[]> pairs = new ArrayList<>();
         for (int c = 0; c < laws.count; c++) {
@@ -81,7 +87,7 @@ final class FlowSystem {
     }
 
     boolean isNode(int site) {
-        return site >= vessels.count && site < unknowns;
+        return site >= firstNode && site < unknowns;
     }
 
     /** Begins a step: {@link #p} holds the held pressures and the first guesses. */
@@ -111,7 +117,8 @@ final class FlowSystem {
             f[to[c]] -= q[c];
         }
         vessels.evaluate(p, f);
-        for (int k = vessels.count; k < unknowns; k++) {
+        stores.evaluate(p, f);
+        for (int k = firstNode; k < unknowns; k++) {
             f[k] += perPressure * (p[k] - before[k]);
         }
         if (anchor > 0) {
@@ -140,8 +147,11 @@ final class FlowSystem {
             a[diagonal[v]] += vessels.storage(v) + anchor;
             right[v] += vessels.storage(v) * vessels.off(v);
         }
+        for (int k = vessels.count; k < firstNode; k++) {
+            a[diagonal[k]] += stores.slope(k) + anchor;
+        }
         double perPressure = COMPLIANCE / dt;
-        for (int k = vessels.count; k < unknowns; k++) {
+        for (int k = firstNode; k < unknowns; k++) {
             a[diagonal[k]] += perPressure + (suction.isSolved(k) ? 0 : anchor);
         }
         boolean sound = lu.solve(right, d);

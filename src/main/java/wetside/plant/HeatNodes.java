@@ -24,6 +24,10 @@ final class HeatNodes {
             n = use(c.from(), n);
             n = use(c.to(), n);
         }
+        for (HeatPlan.Immersed i : b.heat().immersed()) {
+            n = use(i.metal(), n);
+            n = use(i.content(), n);
+        }
         for (FluidPlan.Vessel v : b.fluid().vessels()) {
             n = use(v.heatNode(), n);
         }
@@ -84,6 +88,16 @@ final class HeatNodes {
     /** Node of the metal wetted by vessel {@code v}, a node of its own beside the content, or -1. */
     int wettedBy(int v) {
         return wetted[v];
+    }
+
+    /** Vessel whose content a node is, or -1. */
+    int vesselWith(int i) {
+        for (int v = 0; v < vesselNode.length; v++) {
+            if (vesselNode[v] == i) {
+                return v;
+            }
+        }
+        return -1;
     }
 
     int ofVessel(int v) {

@@ -23,6 +23,9 @@ final class HeatStep {
     private final int[] from;
     private final int[] to;
     private final double[] conductance;
+    private final HeatPlan.Immersed[] immersed;
+    private final int[] vesselOf;
+    private final int firstImmersed;
     private final int[] sourceNode;
     private final int[] sourceSlot;
     private final int[] loopHot;
@@ -48,6 +51,14 @@ final class HeatStep {
         heat = new double[n];
         List<double[]> all = new ArrayList<>();
         plan.conductances().forEach(c -> all.add(new double[] {nodes.of(c.from()), nodes.of(c.to()), c.conductance()}));
+        firstImmersed = all.size();
+        immersed = plan.immersed().toArray(HeatPlan.Immersed[]::new);
+        vesselOf = new int[immersed.length];
+        for (int i = 0; i < immersed.length; i++) {
+            int content = nodes.of(immersed[i].content());
+            vesselOf[i] = nodes.vesselWith(content);
+            all.add(new double[] {nodes.of(immersed[i].metal()), content, immersed[i].conductance()});
+        }
         for (int v = 0; v < fluid.vessels().size(); v++) {
             if (nodes.wettedBy(v) >= 0) {
                 double g = nodes.capacity(nodes.wettedBy(v)) / WETTED_LAG;
@@ -72,6 +83,16 @@ final class HeatStep {
     void loop(int i, int vesselNode, double ua) {
         loopHot[i] = vesselNode;
         loopConductance[i] = ua;
+    }
+
+    /** Metal in the water passes heat as far as the water covers it. */
+    void cover(VesselState[] vessels) {
+        for (int i = 0; i < immersed.length; i++) {
+            if (vesselOf[i] >= 0) {
+                conductance[firstImmersed + i] =
+                        immersed[i].at(vessels[vesselOf[i]].level());
+            }
+        }
     }
 
     /**

@@ -20,6 +20,7 @@ public final class Hydraulics {
     private static final double SAME = 0.1;
 
     private final int vesselCount;
+    private final StoreBalance stores;
     private final FlowSystem system;
     private final ChainLaws laws;
     private final Donors donors;
@@ -49,7 +50,16 @@ public final class Hydraulics {
             }
         }
         ReducedNetwork net = new ReducedNetwork(plan);
+        stores = new StoreBalance(plan.stores(), vesselCount);
         int n = vesselCount;
+        for (FluidPlan.Store s : plan.stores()) {
+            if (held.containsKey(s.node()) || site.putIfAbsent(s.node(), n) != null) {
+                throw new IllegalArgumentException(
+                        "'" + s.name() + "' is joined to a vessel or to the open without a line between them");
+            }
+            plan.pressure(s.node());
+            n++;
+        }
         nodeSlot = new int[net.kept.size()];
         gasSlot = new int[net.kept.size()];
         for (int k = 0; k < nodeSlot.length; k++) {
@@ -69,14 +79,18 @@ public final class Hydraulics {
         laws = new ChainLaws(plan, net, chains);
         int[] from = chains.stream().mapToInt(c -> site.get(c.from)).toArray();
         int[] to = chains.stream().mapToInt(c -> site.get(c.to)).toArray();
-        system = new FlowSystem(vesselCount, unknowns, n, from, to, laws);
+        system = new FlowSystem(vesselCount, stores, unknowns, n, from, to, laws);
         donors = new Donors(plan, chains, system, site);
         newton = new FlowNewton(system, convergence);
         readout = new FlowReadout(plan, net, chains, site, system);
         assumed = new Assumed();
         names = new String[unknowns];
         for (int k = 0; k < unknowns; k++) {
-            names[k] = k < vesselCount ? plan.vessel(k).name() : beside(plan, net.kept.get(k - vesselCount));
+            names[k] = k < vesselCount
+                    ? plan.vessel(k).name()
+                    : k < system.firstNode
+                            ? plan.stores().get(k - vesselCount).name()
+                            : beside(plan, net.kept.get(k - system.firstNode));
         }
     }
 
@@ -191,12 +205,13 @@ public final class Hydraulics {
             system.p[k] = v[k].guess();
         }
         for (int k = 0; k < nodeSlot.length; k++) {
-            system.p[vesselCount + k] = x[nodeSlot[k]];
-            donors.share(vesselCount + k, x[gasSlot[k]]);
+            system.p[system.firstNode + k] = x[nodeSlot[k]];
+            donors.share(system.firstNode + k, x[gasSlot[k]]);
         }
         for (int k = 0; k < heldSlot.length; k++) {
             system.p[system.unknowns + k] = heldSlot[k] < 0 ? air : x[heldSlot[k]];
         }
+        stores.begin(x, dt, system.p);
         system.begin(dt, v);
         donors.begin(x, v, air);
         donors.carry();
@@ -208,8 +223,8 @@ public final class Hydraulics {
             v[k].pressure = system.p[k];
         }
         for (int k = 0; k < nodeSlot.length; k++) {
-            x[nodeSlot[k]] = system.p[vesselCount + k];
-            x[gasSlot[k]] = donors.share(vesselCount + k);
+            x[nodeSlot[k]] = system.p[system.firstNode + k];
+            x[gasSlot[k]] = donors.share(system.firstNode + k);
         }
         readout.write(x);
     }

@@ -83,6 +83,7 @@ public final class Plant {
         Arrays.fill(temperatures, ambient);
         fill(ambient, 0);
         fill(ambient, Supply.conductivity(blueprint.fluid(), slots, x));
+        carried.fillStores(x, x[blueprint.atmosphere()]);
         circuitChanged();
         balance.open(storedMass(), storedAir(), storedEnergy());
     }
@@ -110,6 +111,7 @@ public final class Plant {
                     v,
                     loops[i].conductance(x, temperatures[v], temperatures[g], vessels[loops[i].vessel()].level()));
         }
+        heat.cover(vessels);
         advection();
         heat.predict(x, temperatures, capacities, advectedByNode, slopes, ambient, dt);
         heat.fluxes(ambient);
@@ -248,6 +250,9 @@ public final class Plant {
         for (VesselState v : vessels) {
             sum += v.water;
         }
+        for (FluidPlan.Store s : blueprint.fluid().stores()) {
+            sum += x[s.content()] - x[s.air()];
+        }
         return sum;
     }
 
@@ -256,6 +261,9 @@ public final class Plant {
         for (VesselState v : vessels) {
             sum += v.air;
         }
+        for (FluidPlan.Store s : blueprint.fluid().stores()) {
+            sum += x[s.air()];
+        }
         return sum;
     }
 
@@ -263,6 +271,9 @@ public final class Plant {
         double sum = 0;
         for (VesselState v : vessels) {
             sum += v.energy;
+        }
+        for (FluidPlan.Store s : blueprint.fluid().stores()) {
+            sum += x[s.enthalpy()];
         }
         for (int i = 0; i < temperatures.length; i++) {
             sum += nodes.capacity(i) * temperatures[i];

@@ -40,6 +40,7 @@ final class ReducedNetwork {
         plan.takeOffs().forEach(t -> fixed.add(t.node()));
         plan.openings().forEach(o -> fixed.add(o.node()));
         plan.outlets().forEach(o -> fixed.add(o.node()));
+        plan.stores().forEach(s -> fixed.add(s.node()));
         plan.pressures().forEach(p -> wanted.add(p.node()));
         for (FluidPlan.Loop loop : plan.loops()) {
             wayToVessel(loop.upper());

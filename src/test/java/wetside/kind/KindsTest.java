@@ -171,6 +171,7 @@ class KindsTest {
         Set<Integer> used = new HashSet<>();
         plan.capacities().forEach(capacity -> used.add(capacity.node()));
         plan.conductances().forEach(way -> used.addAll(List.of(way.from(), way.to())));
+        plan.immersed().forEach(metal -> used.addAll(List.of(metal.metal(), metal.content())));
         plan.temperatures().forEach(slot -> used.add(slot.node()));
         plan.sources().forEach(source -> used.add(source.node()));
         return used;
