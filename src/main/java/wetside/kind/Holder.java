@@ -31,6 +31,24 @@ final class Holder {
             "through coffee as usually ground, at 9 bar");
     static final Parameter RIM = Leaks.seat("rim leak");
 
+    /** For groups that let their pressure off through a valve: what was pressed into coffee and headspace comes back. */
+    static final Parameter HEADSPACE = Parameter.usual(
+            "headspace",
+            Dimension.MASS,
+            8e-3,
+            1e-3,
+            30e-3,
+            Spread.relative(0.2),
+            "water that basket, coffee and the air above it take up at 9 bar");
+
+    /** Water that clings to chamber and screen [kg]. */
+    private static final double WET = 1e-3;
+
+    /** More than any pump reaches, so that the cake yields on one straight line [Pa]. */
+    private static final double FULL = 16e5;
+
+    private static final double ATMOSPHERE = 101325;
+
     private static final List<Fault> FAULTS = List.of(
             Fault.of("rim gasket worn", 5.0, log(RIM, 0.1e-3, 1e-3)),
             Fault.of("screen clogged", 3.0, log(SCREEN, 0.7e-3, 0.15e-3)),
@@ -42,6 +60,15 @@ final class Holder {
     /** The faults of screen, coffee and gasket, and those of the group itself. */
     static List<Fault> faultsAnd(Fault... own) {
         return Stream.concat(FAULTS.stream(), Stream.of(own)).toList();
+    }
+
+    /** The chamber takes up {@link #HEADSPACE} under pressure and gives it back when let off. */
+    static void springs(Component c, int chamber, Blueprint b) {
+        FluidPlan.Store room = b.fluid().store(c.id() + " headspace", chamber, WET, c.get(HEADSPACE) * FULL / 9e5, ATMOSPHERE);
+        b.control((x, dt) -> {
+            x[room.empty()] = x[b.atmosphere()];
+            x[room.full()] = x[b.atmosphere()] + FULL;
+        });
     }
 
     /** Readings of the metal a person touches: {@code temperature} and {@code touch}. */

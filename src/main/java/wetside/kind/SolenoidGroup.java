@@ -90,7 +90,8 @@ public final class SolenoidGroup implements Kind {
                     BELL_EXCHANGE,
                     Holder.SCREEN,
                     Holder.PUCK,
-                    Holder.RIM));
+                    Holder.RIM,
+                    Holder.HEADSPACE));
 
     private static final List<Fault> FAULTS = Holder.faultsAnd();
 
@@ -122,6 +123,7 @@ public final class SolenoidGroup implements Kind {
         b.fluid().exchange(in, flange, c.get(FLANGE_EXCHANGE));
         FluidPlan.Branch down = b.fluid().branch(c.id() + " bell", neck, chamber, bore, FluidPlan.ALWAYS);
         b.fluid().exchange(down, bell, c.get(BELL_EXCHANGE));
+        Holder.springs(c, chamber, b);
         Holder.build(c, chamber, b);
     }
 }

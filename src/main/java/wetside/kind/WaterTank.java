@@ -44,6 +44,7 @@ public final class WaterTank implements Kind {
             "water tank",
             List.of(
                     Port.fluid("out", "the opening at its bottom"),
+                    Port.fluid("return", "where water comes back from above").orPlugged(),
                     Port.motion("float", "field of the float's magnet at the sensor: 1 with water, 0 without")
                             .orPlugged()),
             List.of(CAPACITY, START, WARNING, CONDUCTIVITY, MAGNET, STICKS_UP, STICKS_DOWN, LEAK));
@@ -77,6 +78,7 @@ public final class WaterTank implements Kind {
         int pressure = b.slots().smooth(c.id() + ".pressure", 101325);
         b.control((x, dt) -> x[pressure] = x[b.atmosphere()] + HEAD * x[stock] / capacity);
         b.fluid().open(out, pressure, b.ambient(), conductivity, stock);
+        b.fluid().open(b.node(c, "return"), b.atmosphere(), b.ambient(), conductivity, stock);
         Leaks.seen(c, out, c.get(LEAK), b);
         refill(c, b, stock, new double[] {capacity, low, 0});
         floating(c, b, stock);
