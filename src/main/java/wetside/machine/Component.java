@@ -25,14 +25,21 @@ public final class Component {
      * Where a part sits and how to know it.
      *
      * @param name   what a technician calls it on this machine, e.g. "steam safety valve"
-     * @param xyz    metres from the left-rear-bottom corner of the case, or empty for parts outside it
+     * @param xyz    its middle, metres from the left-rear-bottom corner of the case, or empty for parts outside it
+     * @param size   width, depth, height [m], or empty when it is as large as its kind usually is
      * @param behind panels to take off to reach it, the outermost first
      * @param mark   how to tell it from its neighbours
      * @param part   part number for this revision, may be empty
      * @param roles  what it is on this machine for procedures, e.g. "pump gauge"
      */
     public record Place(
-            String name, List<Double> xyz, List<String> behind, String mark, String part, List<String> roles) {}
+            String name,
+            List<Double> xyz,
+            List<Double> size,
+            List<String> behind,
+            String mark,
+            String part,
+            List<String> roles) {}
 
     public String id() {
         return id;

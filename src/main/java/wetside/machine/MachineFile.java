@@ -43,7 +43,12 @@ public final class MachineFile {
     }
 
     /** Outer measures of the case [m]. */
-    public record Case(double width, double depth, double height) {}
+    public record Case(double width, double depth, double height) {
+        /** 0 for width, 1 for depth, 2 for height. */
+        public double along(int axis) {
+            return axis == 0 ? width : axis == 1 ? depth : height;
+        }
+    }
 
     /** A state of the machine's making, from a month until the next one begins. */
     public record Revision(String name, YearMonth from) {}

@@ -151,8 +151,12 @@ public final class MachineSchema {
     private void changeable(ObjectNode p) {
         ObjectNode at =
                 p.putObject("at").put("type", "array").put("minItems", 3).put("maxItems", 3);
-        at.put("description", "from the left, from the rear, from the bottom of the case");
+        at.put("description", "its middle: from the left, from the rear, from the bottom of the case");
         reference(at.putObject("items"), name(Dimension.LENGTH));
+        ObjectNode size =
+                p.putObject("size").put("type", "array").put("minItems", 3).put("maxItems", 3);
+        size.put("description", "width, depth, height, where it is not as large as its kind usually is");
+        reference(size.putObject("items"), name(Dimension.LENGTH));
         texts(p.putObject("behind"), "panels to take off, the outermost first");
         text(p.putObject("mark"), "how to tell it from its neighbours");
         text(p.putObject("part"), "part number");

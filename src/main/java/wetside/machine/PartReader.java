@@ -14,10 +14,14 @@ final class PartReader {
     static final String ONLY_FOR = "only built for";
     static final String BUILT_FOR = "built for ";
 
+    private static final List<String> SIDES = List.of("wide", "deep", "high");
+    /** Sheet and rounding [m]. */
+    private static final double SLACK = 1e-3;
+
     private static final String IN_REVISION = "in revision ";
-    private static final List<String> CHANGEABLE = List.of("set", "part", "mark", "at", "behind");
+    private static final List<String> CHANGEABLE = List.of("set", "part", "mark", "at", "size", "behind");
     private static final List<String> KNOWN =
-            List.of("kind", "name", "roles", "at", "behind", "mark", "part", "set", ONLY_IN, ONLY_FOR);
+            List.of("kind", "name", "roles", "at", "size", "behind", "mark", "part", "set", ONLY_IN, ONLY_FOR);
 
     private final Map<String, Node> nodes;
     private final Map<String, Declaration> kindOf = new LinkedHashMap<>();
@@ -150,7 +154,9 @@ final class PartReader {
         }
         layers.forEach(layer -> layer.find("set").ifPresent(set -> apply(set, kind, values, spreads)));
         missing(base, kind, values);
-        return new Component(id, kind, values, spreads, place(id, layers));
+        Component component = new Component(id, kind, values, spreads, place(id, layers));
+        last(layers, "at").ifPresent(at -> fits(at, component));
+        return component;
     }
 
     private static void apply(Node set, Declaration kind, double[] values, Spread[] spreads) {
@@ -209,6 +215,7 @@ final class PartReader {
         return new Component.Place(
                 name,
                 last(layers, "at").map(this::position).orElse(List.of()),
+                last(layers, "size").map(PartReader::size).orElse(List.of()),
                 last(layers, "behind").map(this::behind).orElse(List.of()),
                 last(layers, "mark").map(Node::text).orElse(""),
                 last(layers, "part").map(Node::text).orElse(""),
@@ -241,14 +248,53 @@ final class PartReader {
     }
 
     private static void inside(Node node, List<Double> xyz, List<Double> size) {
-        List<String> sides = List.of("wide", "deep", "high");
         for (int i = 0; i < xyz.size(); i++) {
             if (xyz.get(i) < -1e-9 || xyz.get(i) > size.get(i) + 1e-9) {
                 node.items()
                         .get(i)
                         .problem("this is outside the case, which is " + shown(size.get(i), Dimension.LENGTH) + " "
-                                + sides.get(i) + "; parts outside it have no \"at\"");
+                                + SIDES.get(i) + "; parts outside it have no \"at\"");
             }
+        }
+    }
+
+    private static List<Double> size(Node node) {
+        List<Double> size =
+                node.items().stream().map(n -> n.quantity(Dimension.LENGTH)).toList();
+        if (node.isList() && size.size() != 3) {
+            node.problem("a size is three lengths: width, depth, height");
+            return List.of();
+        }
+        for (int i = 0; i < size.size(); i++) {
+            if (!(size.get(i) >= 1e-3 && size.get(i) <= 5)) {
+                node.items().get(i).problem("a part measures between 1 mm and 5 m");
+                return List.of();
+            }
+        }
+        return size;
+    }
+
+    /** The whole part must be in the case, not only its middle. */
+    private void fits(Node at, Component c) {
+        Body body = Body.of(c, around.size()).orElse(null);
+        if (body == null || around.size().isEmpty() || !at.isList()) {
+            return;
+        }
+        for (int i = 0; i < 3; i++) {
+            double room = around.size().get().along(i);
+            double half = body.size(i) / 2;
+            double middle = body.middle(i);
+            if (!(room > 0) || middle < 0 || middle > room || (middle - half > -SLACK && middle + half < room + SLACK)) {
+                continue; // it fits; or case or middle are wrong themselves, which has been told
+            }
+            String measure = shown(2 * half, Dimension.LENGTH) + " " + SIDES.get(i);
+            String right = 2 * half > room
+                    ? "the case is only " + shown(room, Dimension.LENGTH) + " " + SIDES.get(i)
+                            + ", so say a smaller \"size\""
+                    : "\"at\" is its middle and lies between " + shown(half, Dimension.LENGTH) + " and "
+                            + shown(room - half, Dimension.LENGTH) + " here, or say a smaller \"size\"";
+            at.items().get(i).problem("this " + c.kind().name() + " is " + measure + " and would stick out of the case: "
+                    + right);
         }
     }
 }

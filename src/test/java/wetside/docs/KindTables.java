@@ -7,6 +7,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.Comparator;
 import java.util.Locale;
 import wetside.kind.Kinds;
+import wetside.machine.Bodies;
 import wetside.machine.Declaration;
 import wetside.machine.Node;
 import wetside.machine.Parameter;
@@ -25,6 +26,14 @@ final class KindTables {
                 .sorted(Comparator.comparing((Declaration d) -> d.name().toLowerCase(Locale.ROOT)))
                 .forEach(d -> text.append(of(d)));
         return text.toString();
+    }
+
+    static String sizes() {
+        StringBuilder text = new StringBuilder("\n| Kind | Usual size |\n|---|---|\n");
+        Kinds.declarations().stream()
+                .sorted(Comparator.comparing((Declaration d) -> d.name().toLowerCase(Locale.ROOT)))
+                .forEach(d -> text.append("| " + d.name() + " | " + Bodies.words(d) + " |\n"));
+        return text.append('\n').toString();
     }
 
     static String of(Declaration kind) {

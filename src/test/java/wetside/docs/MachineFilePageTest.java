@@ -17,6 +17,7 @@ import wetside.machine.MachineFile;
 class MachineFilePageTest {
     private static final Path PAGE = Path.of("docs", "machine-file.md");
     private static final Pattern TABLES = Pattern.compile("(?s)(<!-- kinds -->\n).*?(<!-- end of kinds -->\n)");
+    private static final Pattern SIZES = Pattern.compile("(?s)(<!-- sizes -->\n).*?(<!-- end of sizes -->\n)");
     private static final Pattern YAML = Pattern.compile("(?s)```yaml\n(.*?)```");
 
     @Test
@@ -24,7 +25,10 @@ class MachineFilePageTest {
         String page = Pages.read(PAGE);
         Matcher tables = TABLES.matcher(page);
         assertThat(tables.find()).isTrue();
-        String right = tables.replaceAll("$1" + Matcher.quoteReplacement(KindTables.all()) + "$2");
+        String kinds = tables.replaceAll("$1" + Matcher.quoteReplacement(KindTables.all()) + "$2");
+        Matcher sizes = SIZES.matcher(kinds);
+        assertThat(sizes.find()).isTrue();
+        String right = sizes.replaceAll("$1" + Matcher.quoteReplacement(KindTables.sizes()) + "$2");
         if (Boolean.getBoolean("docs.write")) {
             Files.writeString(PAGE, right);
             return;

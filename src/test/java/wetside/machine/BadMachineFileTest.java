@@ -66,6 +66,16 @@ class BadMachineFileTest {
                         "k.yaml:16:10: components / cock / at / 1: this is outside the case, which is 300 mm wide; parts"
                                 + " outside it have no \"at\"."),
                 wrong(
+                        "kind: safety valve,",
+                        "kind: safety valve, at: [5 mm, 5 cm, 5 cm],",
+                        "k.yaml:26:36: components / valve / at / 1: this safety valve is 20 mm wide and would stick out"
+                                + " of the case: \"at\" is its middle and lies between 10 mm and 290 mm here, or say a"
+                                + " smaller \"size\"."),
+                wrong(
+                        "at: [40 mm, 10 mm,",
+                        "size: [80 mm, 60 mm]\n    at: [40 mm, 10 mm,",
+                        "k.yaml:16:5: components / cock / size: a size is three lengths: width, depth, height."),
+                wrong(
                         "[40 mm, ",
                         "[",
                         "k.yaml:16:5: components / cock / at: a place is three lengths: from the left, from the rear,"

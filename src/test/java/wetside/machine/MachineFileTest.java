@@ -85,6 +85,7 @@ class MachineFileTest {
                 .isEqualTo(new Component.Place(
                         "blue cock",
                         List.of(0.04, 0.01, 0.06),
+                        List.of(),
                         List.of("rear", "top"),
                         "blue lever beside the hose",
                         "FM-1001",
