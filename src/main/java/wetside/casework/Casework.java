@@ -2,6 +2,7 @@ package wetside.casework;
 
 import java.util.Collection;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import wetside.diagnosis.Library;
 import wetside.diagnosis.Signatures;
@@ -11,6 +12,7 @@ import wetside.plant.Plant;
 import wetside.procedure.Procedures;
 import wetside.procedure.Trial;
 import wetside.run.Draws;
+import wetside.run.Scenario;
 
 /**
  * One machine as it stands, made ready for fault finding: which causes it can have, which questions it can be asked, and how
@@ -96,9 +98,14 @@ public final class Casework {
         return trial.reads(question);
     }
 
+    /** What the machine can be taken through, by name. */
+    public Map<String, Scenario> routines() {
+        return trial.repertoire().routines();
+    }
+
     /** A routine and all that come before it. */
     List<String> leadingTo(String routine) {
-        return trial.leadingTo(routine);
+        return trial.repertoire().leadingTo(routine).stream().map(Scenario::name).toList();
     }
 
     /** Readings of one draw of one cause, as the library keeps them; NaN for those not simulated. */

@@ -60,8 +60,7 @@ final class ReadingsCommand implements Callable<Integer> {
         }
         Who person = People.of(who, Who.OWNER);
         Installed installed = choice.installed(name);
-        Procedures procedures = Procedures.bundled();
-        Casework casework = installed.casework(procedures);
+        Casework casework = installed.casework(Procedures.bundled());
         List<Expected> expected = Expected.healthy(casework, draws);
         List<Expected> allowed = expected.stream()
                 .filter(e -> e.asking().question().effort().allowed(person))
@@ -76,7 +75,7 @@ final class ReadingsCommand implements Callable<Integer> {
         console.line(FindingText.heading(installed));
         console.line("What a machine without fault reads: 5 to 95 % of " + draws
                 + " machines within tolerances, instrument included.");
-        new ReadingsSheet(console, procedures, all).print(allowed);
+        new ReadingsSheet(console, casework.routines(), all).print(allowed);
         more(expected.size() - allowed.size());
         return 0;
     }

@@ -7,7 +7,7 @@ import java.util.Locale;
 import java.util.Map;
 import wetside.casework.Expected;
 import wetside.diagnosis.Who;
-import wetside.procedure.Procedures;
+import wetside.run.Scenario;
 
 /**
  * Expected readings by the state the machine is in, in the order of doing. Within a state, readings that are sure to be the
@@ -19,18 +19,18 @@ final class ReadingsSheet {
     private static final int READS = 22;
 
     private final Console console;
-    private final Procedures procedures;
+    private final Map<String, Scenario> routines;
     private final boolean all;
 
     /** @param all a line for each, nothing shared */
-    ReadingsSheet(Console console, Procedures procedures, boolean all) {
+    ReadingsSheet(Console console, Map<String, Scenario> routines, boolean all) {
         this.console = console;
-        this.procedures = procedures;
+        this.routines = routines;
         this.all = all;
     }
 
     void print(List<Expected> expected) {
-        procedures.routines().forEach((name, routine) -> {
+        routines.forEach((name, routine) -> {
             List<Expected> here = expected.stream()
                     .filter(e -> e.asking().procedure().routine().equals(name))
                     .toList();

@@ -96,7 +96,7 @@ final class RunCommand implements Callable<Integer> {
             machine = Installed.broken(machine, b);
         }
         List<Reading> readings = Recording.readings(machine, shown.isEmpty() ? usual(machine) : shown);
-        List<Scenario> chain = Scenarios.chain(scenario, Procedures.bundled());
+        List<Scenario> chain = Scenarios.chain(scenario, machine, Procedures.bundled());
         Recording recording = Recording.of(machine, chain, whole);
         Recording without = svg == null || breaks.isEmpty() ? null : Recording.of(installed.machine(), chain, whole);
         RunOutput output = new RunOutput(installed, chain.get(chain.size() - 1).name(), breaks, recording, readings);

@@ -30,7 +30,8 @@ public final class Component {
      * @param behind panels to take off to reach it, the outermost first
      * @param mark   how to tell it from its neighbours
      * @param part   part number for this revision, may be empty
-     * @param roles  what it is on this machine for procedures, e.g. "pump gauge"
+     * @param roles   what it is on this machine for procedures, e.g. "pump gauge"
+     * @param station which of several alike, e.g. "left group"; empty for what there is once
      */
     public record Place(
             String name,
@@ -39,7 +40,8 @@ public final class Component {
             List<String> behind,
             String mark,
             String part,
-            List<String> roles) {}
+            List<String> roles,
+            String station) {}
 
     public String id() {
         return id;
@@ -55,6 +57,11 @@ public final class Component {
 
     public String name() {
         return place.name();
+    }
+
+    /** Whether it plays a role at a station; the station of what there is once is empty. */
+    boolean plays(String role, String station) {
+        return place.station().equals(station) && place.roles().contains(role);
     }
 
     /** Value in SI units. */

@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * A machine of one revision: its parts and how they are joined. Immutable. Supply, socket and surroundings are
@@ -94,11 +95,27 @@ public final class Machine {
         return components.containsKey(id);
     }
 
-    /** The component that plays a role, e.g. "pump gauge". */
+    /** The component that plays a role, e.g. "pump gauge"; where several stations have one, the first in the file. */
     public Optional<Component> inRole(String role) {
         return components.values().stream()
                 .filter(c -> c.place().roles().contains(role))
                 .findFirst();
+    }
+
+    /** The component that plays a role at a station, or else, among those that belong to no station, for all of them. */
+    public Optional<Component> inRole(String role, String station) {
+        return Stream.of(station, "")
+                .flatMap(s -> components.values().stream().filter(c -> c.plays(role, s)))
+                .findFirst();
+    }
+
+    /** The stations its parts belong to, in file order, e.g. the groups of a machine that has two. */
+    public List<String> stations() {
+        return components.values().stream()
+                .map(c -> c.place().station())
+                .filter(s -> !s.isEmpty())
+                .distinct()
+                .toList();
     }
 
     /** A copy with one component replaced by a changed one of the same id. */

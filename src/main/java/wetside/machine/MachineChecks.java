@@ -39,6 +39,7 @@ final class MachineChecks {
             once(link, link.from(), joined);
             once(link, link.to(), joined);
         }
+        rolesAreClear(making, components);
         if (complete) {
             components.forEach(c -> portsAreJoined(c, making, joined.keySet()));
             components.stream()
@@ -50,6 +51,32 @@ final class MachineChecks {
                             "nothing relieves this vessel: no line leads from it to a safety or over-pressure valve"
                                     + " without passing something that can shut"));
         }
+    }
+
+    /** A role says one part to procedures, or one at each of several stations. */
+    private void rolesAreClear(Making making, List<Component> components) {
+        Map<String, List<Component>> holders = new LinkedHashMap<>();
+        for (Component c : components) {
+            c.place().roles().forEach(r -> holders.computeIfAbsent(r, key -> new ArrayList<>())
+                    .add(c));
+            if (c.place().roles().isEmpty() && !c.place().station().isEmpty()) {
+                complain(c, making, "a part at a station needs a role: what it is there for procedures");
+            }
+        }
+        holders.forEach((role, parts) -> {
+            Component last = parts.get(parts.size() - 1);
+            String station = last.place().station();
+            parts.stream().filter(c -> c != last && c.plays(role, station)).findFirst().ifPresent(first -> {
+                String where = station.isEmpty() ? "; several alike need a station each" : " at station " + station;
+                complain(last, making, "role \"" + role + "\" is already that of " + first.id() + where);
+            });
+            if (parts.size() == 1 && !station.isEmpty()) {
+                complain(
+                        last,
+                        making,
+                        "nothing but this plays \"" + role + "\": a station is for what there is several times");
+            }
+        });
     }
 
     /** Notes what was found. */

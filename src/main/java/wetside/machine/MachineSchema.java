@@ -125,6 +125,7 @@ public final class MachineSchema {
         ArrayNode names = p.putObject("kind").putArray("enum");
         text(p.putObject("name"), "what a technician calls it on this machine");
         texts(p.putObject("roles"), "what it is for procedures");
+        text(p.putObject("station"), "which of several alike, such as left group");
         changeable(p);
         texts(p.putObject(PartReader.ONLY_IN), "revisions it is in; in all when silent");
         texts(p.putObject(PartReader.ONLY_FOR), "supplies it is built for; all when silent");

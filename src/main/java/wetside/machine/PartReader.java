@@ -21,7 +21,7 @@ final class PartReader {
     private static final String IN_REVISION = "in revision ";
     private static final List<String> CHANGEABLE = List.of("set", "part", "mark", "at", "size", "behind");
     private static final List<String> KNOWN =
-            List.of("kind", "name", "roles", "at", "size", "behind", "mark", "part", "set", ONLY_IN, ONLY_FOR);
+            List.of("kind", "name", "roles", "station", "at", "size", "behind", "mark", "part", "set", ONLY_IN, ONLY_FOR);
 
     private final Map<String, Node> nodes;
     private final Map<String, Declaration> kindOf = new LinkedHashMap<>();
@@ -219,7 +219,8 @@ final class PartReader {
                 last(layers, "behind").map(this::behind).orElse(List.of()),
                 last(layers, "mark").map(Node::text).orElse(""),
                 last(layers, "part").map(Node::text).orElse(""),
-                base.texts("roles"));
+                base.texts("roles"),
+                base.text("station", ""));
     }
 
     private static Optional<Node> last(List<Node> layers, String name) {

@@ -1,7 +1,9 @@
 package wetside.procedure;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
+import java.util.stream.Collectors;
 import wetside.machine.Component;
 import wetside.machine.Medium;
 import wetside.run.Names;
@@ -10,6 +12,20 @@ import wetside.run.Run;
 /** Where the tips of an ohm-meter go: "brew element.1", or several held together with "+". */
 final class Terminals {
     private Terminals() {}
+
+    /** The parts a tip touches, as named. */
+    static List<String> parts(String tip) {
+        return Arrays.stream(tip.split("\\+"))
+                .map(one -> one.substring(0, Math.max(0, one.lastIndexOf('.'))).trim())
+                .toList();
+    }
+
+    /** The same tip in the names of the machine's parts. */
+    static String resolved(String tip, Names names) {
+        return Arrays.stream(tip.split("\\+"))
+                .map(one -> names.resolve(one.trim()).orElseThrow())
+                .collect(Collectors.joining(" + "));
+    }
 
     static boolean known(String tip, Names names) {
         for (String one : tip.split("\\+")) {

@@ -4,14 +4,12 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collection;
 import java.util.List;
-import java.util.Optional;
 import java.util.function.Predicate;
 import java.util.stream.IntStream;
 import wetside.blueprint.Reading;
 import wetside.kind.Kinds;
 import wetside.machine.Machine;
 import wetside.plant.Plant;
-import wetside.run.Names;
 import wetside.run.Run;
 import wetside.run.Scenario;
 
@@ -23,7 +21,7 @@ public final class Trial {
     /** What an ohm-meter shows as open [Ω]. */
     public static final double OPEN = 2e7;
 
-    private final Procedures all;
+    private final Repertoire repertoire;
     private final List<Procedure> procedures;
     private final List<Stage> stages;
     private final Predicate<Procedure> wanted;
@@ -32,16 +30,14 @@ public final class Trial {
     private record Stage(Scenario scenario, List<Integer> read, List<Stage> next) {}
 
     public Trial(Procedures all, Machine machine) {
-        this.all = all;
-        Plant plant = Plant.of(Kinds.blueprint(machine));
-        Names names = new Names(machine);
-        procedures = all.all().stream().filter(p -> fits(p, names, plant)).toList();
+        repertoire = Repertoire.of(all, machine);
+        procedures = repertoire.procedures();
         wanted = p -> true;
         stages = stages("");
     }
 
     private Trial(Trial whole, Predicate<Procedure> wanted) {
-        all = whole.all;
+        repertoire = whole.repertoire;
         procedures = whole.procedures;
         this.wanted = wanted;
         stages = stages("");
@@ -52,25 +48,9 @@ public final class Trial {
         return new Trial(this, p -> ids.contains(p.id()));
     }
 
-    private boolean fits(Procedure p, Names names, Plant plant) {
-        boolean readable = p.reading().channel().isPresent()
-                ? names.resolve(p.reading().channel().get())
-                        .filter(plant.readings()::containsKey)
-                        .isPresent()
-                : p.reading().ohmsBetween().stream().allMatch(t -> Terminals.known(t, names));
-        boolean reachable = p.inside().stream().allMatch(r -> names.component(r).isPresent());
-        return readable && reachable && chainFits(p.routine(), names, plant);
-    }
-
-    private boolean chainFits(String routine, Names names, Plant plant) {
-        Scenario s = all.routine(routine).orElseThrow(() -> new IllegalStateException("no routine '" + routine + "'"));
-        return names.fits(s, plant)
-                && s.from().map(f -> chainFits(f, names, plant)).orElse(true);
-    }
-
     private List<Stage> stages(String after) {
         List<Stage> found = new ArrayList<>();
-        for (Scenario s : all.routines().values()) {
+        for (Scenario s : repertoire.routines().values()) {
             if (s.from().orElse("").equals(after)) {
                 List<Stage> next = stages(s.name());
                 List<Integer> read = IntStream.range(0, procedures.size())
@@ -90,15 +70,9 @@ public final class Trial {
         return wanted.test(procedures.get(procedure));
     }
 
-    /** A routine and all that come before it. */
-    public List<String> leadingTo(String routine) {
-        List<String> chain = new ArrayList<>();
-        for (Optional<String> r = Optional.of(routine);
-                r.isPresent();
-                r = all.routine(r.get()).flatMap(Scenario::from)) {
-            chain.add(0, r.get());
-        }
-        return chain;
+    /** What the machine can be taken through and asked. */
+    public Repertoire repertoire() {
+        return repertoire;
     }
 
     /** Those this machine's roles allow, in the order of the values. */

@@ -28,13 +28,8 @@ public record Scenario(String name, Optional<String> from, String says, List<Act
         return scenario;
     }
 
-    /** Reads one scenario; problems are collected in the node's file. */
-    public static Scenario read(String name, Node node) {
-        node.only("from", "says", "steps");
-        return of(name, node);
-    }
-
-    private static Scenario of(String name, Node node) {
+    /** Reads {@code from}, {@code says} and {@code steps}; problems are collected in the node's file. */
+    public static Scenario of(String name, Node node) {
         List<Action> steps = new ArrayList<>();
         node.items("steps").forEach(step -> action(step).ifPresent(steps::add));
         return new Scenario(name, node.find("from").map(Node::text), node.text("says", name), List.copyOf(steps));

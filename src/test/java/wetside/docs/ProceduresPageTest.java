@@ -10,9 +10,9 @@ import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
+import wetside.procedure.Phrases;
 import wetside.procedure.Procedure;
 import wetside.procedure.Procedures;
-import wetside.run.Scenario;
 
 /** The page on procedures lists every one that ships. */
 class ProceduresPageTest {
@@ -37,14 +37,14 @@ class ProceduresPageTest {
     private static String all() {
         Procedures procedures = Procedures.bundled();
         StringBuilder text = new StringBuilder();
-        for (Map.Entry<String, Scenario> routine : procedures.routines().entrySet()) {
+        for (Map.Entry<String, String> routine : procedures.said().entrySet()) {
             StringBuilder rows = new StringBuilder();
             procedures.all().stream()
                     .filter(p -> p.routine().equals(routine.getKey()))
                     .forEach(p -> rows.append(row(p)));
             if (rows.length() > 0) {
                 text.append("\n### ").append(routine.getKey()).append("\n\nState: ");
-                text.append(routine.getValue().says()).append(".\n\n");
+                text.append(routine.getValue()).append(".\n\n");
                 text.append("| procedure | what is done | who | minutes | tool |\n|---|---|---|---|---|\n");
                 text.append(rows);
             }
@@ -56,6 +56,6 @@ class ProceduresPageTest {
         String who = p.who().name().toLowerCase(Locale.ROOT) + (p.inside().isEmpty() ? "" : ", panels off");
         double minutes = p.minutes();
         String time = minutes == Math.rint(minutes) ? String.valueOf((int) minutes) : String.valueOf(minutes);
-        return "| " + String.join(" | ", p.id(), p.says(), who, time, p.tool().isEmpty() ? "–" : p.tool()) + " |\n";
+        return "| " + String.join(" | ", p.id(), Phrases.plain(p.says()), who, time, p.tool().isEmpty() ? "–" : p.tool()) + " |\n";
     }
 }

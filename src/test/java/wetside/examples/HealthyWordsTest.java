@@ -25,9 +25,9 @@ class HealthyWordsTest {
         Map<String, String> words = Expected.healthy(casework, 1).stream()
                 .collect(Collectors.toMap(e -> e.asking().question().id(), Expected::words));
         assertThat(words)
-                .containsEntry("pump motor sound with the lever up", "runs")
-                .containsEntry("pump noise with the lever up", "even")
-                .containsEntry("pump stops with the lever down", "silent")
+                .containsEntry("pump motor sound while brewing", "runs")
+                .containsEntry("pump noise while brewing", "even")
+                .containsEntry("pump stops after brewing", "silent")
                 .containsEntry("pressure rises", "at once")
                 .containsEntry("message with the tank empty", "tank empty")
                 .containsEntry("message with the tank filled and put back", "ready")

@@ -196,7 +196,7 @@ class KindsTest {
                 .toArray();
         Spread[] spreads = new Spread[values.length];
         Arrays.fill(spreads, Spread.EXACT);
-        Component.Place place = new Component.Place("example", List.of(), List.of(), List.of(), "", "", List.of());
+        Component.Place place = new Component.Place("example", List.of(), List.of(), List.of(), "", "", List.of(), "");
         return new Component("example", kind, values, spreads, place);
     }
 }

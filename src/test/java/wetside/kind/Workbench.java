@@ -30,7 +30,7 @@ final class Workbench {
     }
 
     private static Component.Place place(String id) {
-        return new Component.Place(id, List.of(), List.of(), List.of(), "", "", List.of());
+        return new Component.Place(id, List.of(), List.of(), List.of(), "", "", List.of(), "");
     }
 
     Workbench set(String id, Parameter parameter, double value) {

@@ -227,6 +227,25 @@ class BadMachineFileTest {
                         "k.yaml:34:18: lines / 4: \"tee\" is a mains cock and has no port \"b\"; it has in and out."));
     }
 
+    static Stream<Arguments> roles() {
+        return Stream.of(
+                wrong(
+                        "element: {kind: heating element}",
+                        "element: {kind: heating element, roles: socket}",
+                        "k.yaml:28:3: components / element: role \"socket\" is already that of socket; several alike"
+                                + " need a station each."),
+                wrong(
+                        "element: {kind: heating element}",
+                        "element: {kind: heating element, roles: element, station: left group}",
+                        "k.yaml:28:3: components / element: nothing but this plays \"element\": a station is for what"
+                                + " there is several times."),
+                wrong(
+                        "element: {kind: heating element}",
+                        "element: {kind: heating element, station: left group}",
+                        "k.yaml:28:3: components / element: a part at a station needs a role: what it is there for"
+                                + " procedures."));
+    }
+
     static Stream<Arguments> revisions() {
         return Stream.of(
                 wrong(
@@ -294,7 +313,7 @@ class BadMachineFileTest {
     }
 
     @ParameterizedTest
-    @MethodSource({"values", "names", "joins", "dangers", "revisions", "notEvenYaml"})
+    @MethodSource({"values", "names", "joins", "dangers", "roles", "revisions", "notEvenYaml"})
     void saysWhatIsWrongAndWhere(String text, List<String> expected) {
         assertThat(problems(text).stream().map(Problem::line)).containsExactlyElementsOf(expected);
     }

@@ -60,7 +60,7 @@ class BodyTest {
                 java.util.stream.IntStream.range(0, c.values().length)
                         .mapToObj(c::spread)
                         .toArray(Spread[]::new),
-                new Component.Place(p.name(), p.xyz(), size, p.behind(), p.mark(), p.part(), p.roles()));
+                new Component.Place(p.name(), p.xyz(), size, p.behind(), p.mark(), p.part(), p.roles(), p.station()));
     }
 
     private static Body body(Component c) {

@@ -89,7 +89,8 @@ class MachineFileTest {
                         List.of("rear", "top"),
                         "blue lever beside the hose",
                         "FM-1001",
-                        List.of("mains cock", "first thing to shut")));
+                        List.of("mains cock", "first thing to shut"),
+                        ""));
         assertThat(file.newest().inRole("water mains").map(Component::id)).contains("mains");
     }
 

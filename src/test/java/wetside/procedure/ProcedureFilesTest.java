@@ -8,6 +8,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Set;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -43,7 +44,8 @@ class ProcedureFilesTest {
                     .filter(l -> !seen.add(l))
                     .forEach(twice::add);
         }
-        assertThat(seen).hasSize(ALL.all().size() + ALL.routines().size());
+        assertThat(seen)
+                .hasSize(ALL.all().size() + ALL.routines().size() + ALL.words().size());
         assertThat(twice).isEmpty();
     }
 
@@ -114,16 +116,40 @@ class ProcedureFilesTest {
     @Test
     void marksReadAreSetByTheRoutine() {
         for (Procedure p : ALL.all()) {
-            List<String> marks = ALL.routine(p.routine()).orElseThrow().steps().stream()
-                    .filter(Action.Mark.class::isInstance)
-                    .map(a -> ((Action.Mark) a).name())
-                    .toList();
-            for (String mark : List.of(p.reading().from(), p.reading().to())) {
-                if (!mark.isEmpty()) {
-                    assertThat(marks).as(p.id()).contains(mark);
+            for (Scenario way : ways(p.routine())) {
+                List<String> marks = way.steps().stream()
+                        .filter(Action.Mark.class::isInstance)
+                        .map(a -> ((Action.Mark) a).name())
+                        .toList();
+                for (String mark : List.of(p.reading().from(), p.reading().to())) {
+                    if (!mark.isEmpty()) {
+                        assertThat(marks).as(p.id()).contains(mark);
+                    }
                 }
             }
         }
+    }
+
+    /** What a way words is said somewhere; a phrase nobody says would be misspelt. */
+    @Test
+    void wordsOfAWayAreWordsThatAreSaid() {
+        StringBuilder said = new StringBuilder();
+        ALL.routines().values().forEach(r -> said.append(r.says()));
+        ALL.all().forEach(p -> said.append(p.says()).append(p.ask()).append(p.how()).append(p.caution()));
+        String all = said.toString().toLowerCase(Locale.ROOT);
+        assertThat(ALL.words())
+                .isNotEmpty()
+                .allSatisfy((way, words) -> assertThat(words.keySet())
+                        .as(way)
+                        .allSatisfy(phrase -> assertThat(all).contains("{" + phrase + "}")));
+    }
+
+    @Test
+    void everyPhraseIsClosed() {
+        assertThat(ALL.all())
+                .allSatisfy(p -> assertThat(Phrases.plain(p.says() + p.ask() + p.how() + p.caution()))
+                        .as(p.id())
+                        .doesNotContain("{", "}"));
     }
 
     @Test
@@ -139,13 +165,14 @@ class ProcedureFilesTest {
     @Test
     void allRoutinesTogetherTakeUnderThreeHours() {
         double seconds = 0;
-        for (Scenario s : ALL.routines().values()) {
-            if (s.name().equals("left overnight")) {
+        for (String routine : ALL.routines().keySet()) {
+            if (routine.equals("left overnight")) {
                 continue;
             }
-            for (Action a : s.steps()) {
-                seconds += a instanceof Action.Wait w ? w.seconds() : a instanceof Action.Until u ? u.atMost() : 0;
-            }
+            seconds += ways(routine).stream()
+                    .mapToDouble(ProcedureFilesTest::seconds)
+                    .max()
+                    .orElseThrow();
         }
         assertThat(seconds).isLessThan(3 * 3600);
     }
@@ -155,7 +182,8 @@ class ProcedureFilesTest {
         for (String name : ALL.routines().keySet()) {
             boolean read = ALL.all().stream().anyMatch(p -> p.routine().equals(name));
             boolean leads = ALL.routines().values().stream()
-                    .anyMatch(s -> s.from().orElse("").equals(name));
+                    .flatMap(r -> r.ways().stream())
+                    .anyMatch(w -> w.scenario().from().orElse("").equals(name));
             assertThat(read || leads).as(name).isTrue();
         }
     }
@@ -166,9 +194,22 @@ class ProcedureFilesTest {
     }
 
     private static boolean unplugs(String routine) {
-        Scenario s = ALL.routine(routine).orElseThrow();
-        return s.steps().stream()
-                        .anyMatch(a -> a instanceof Action.Move m && m.handle().endsWith(".plug"))
-                || s.from().map(ProcedureFilesTest::unplugs).orElse(false);
+        return ways(routine).stream()
+                .allMatch(s -> s.steps().stream()
+                                .anyMatch(a ->
+                                        a instanceof Action.Move m && m.handle().endsWith(".plug"))
+                        || s.from().map(ProcedureFilesTest::unplugs).orElse(false));
+    }
+
+    private static List<Scenario> ways(String routine) {
+        return ALL.routine(routine).orElseThrow().ways().stream()
+                .map(Routine.Way::scenario)
+                .toList();
+    }
+
+    private static double seconds(Scenario way) {
+        return way.steps().stream()
+                .mapToDouble(a -> a instanceof Action.Wait w ? w.seconds() : a instanceof Action.Until u ? u.atMost() : 0)
+                .sum();
     }
 }

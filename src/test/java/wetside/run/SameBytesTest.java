@@ -3,12 +3,14 @@ package wetside.run;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.Arrays;
+import java.util.Map;
 import org.junit.jupiter.api.Test;
 import wetside.kind.Kinds;
 import wetside.machine.Machine;
 import wetside.machine.MachineFile;
 import wetside.plant.Plant;
 import wetside.procedure.Procedures;
+import wetside.procedure.Repertoire;
 
 /** The same machine and scenario give the same numbers to the last bit, forked or not. */
 class SameBytesTest {
@@ -17,19 +19,20 @@ class SameBytesTest {
                             .newest(),
                     7)
             .machine(3);
-    private final Procedures procedures = Procedures.bundled();
+    private final Map<String, Scenario> routines =
+            Repertoire.of(Procedures.bundled(), machine).routines();
 
     private Run warm() {
         Run run = new Run(Plant.of(Kinds.blueprint(machine)));
         for (String routine : new String[] {"cold at rest", "switched on", "warm-up"}) {
-            run.go(procedures.routine(routine).orElseThrow());
+            run.go(routines.get(routine));
         }
         return run;
     }
 
     private double[] blind(Run run) {
         run.begin();
-        run.go(procedures.routine("blind disc").orElseThrow());
+        run.go(routines.get("blind disc"));
         return run.plant().readings().values().stream()
                 .mapToDouble(r -> run.plant().read(r))
                 .toArray();
@@ -45,7 +48,7 @@ class SameBytesTest {
         Run run = warm();
         Plant.Snapshot fork = run.plant().save();
         double[] first = blind(run);
-        run.go(procedures.routine("hot water").orElseThrow());
+        run.go(routines.get("hot water"));
         run.plant().restore(fork);
         assertThat(Arrays.equals(blind(run), first)).isTrue();
     }
