@@ -51,6 +51,7 @@ public final class Boiler implements Kind {
 
     private static final double MIDDLE = 0.5;
     private static final double LOW = 0.12;
+    private static final double DIP = 0.3;
     private static final double BOTTOM = 0.01;
 
     private static final Declaration DECLARATION = new Declaration(
@@ -66,6 +67,10 @@ public final class Boiler implements Kind {
                     Port.fluid("probe", "for a level probe, at the top").orPlugged(),
                     Port.fluid("tap", "to a hot-water tap, low down").orPlugged(),
                     Port.fluid("drain", "at the bottom").orPlugged(),
+                    Port.fluid("dip", "to a group bolted on, from below the surface").orPlugged(),
+                    Port.fluid("filler", "for a filler cap, at the top").orPlugged(),
+                    Port.fluid("glass top", "upper end of a sight glass").orPlugged(),
+                    Port.fluid("glass bottom", "lower end of a sight glass").orPlugged(),
                     Port.fluid("tube", "its water round a heat exchanger tube").orPlugged(),
                     Port.fluid("second tube", "its water round another one").orPlugged(),
                     Port.heat("water", "its content: heating elements, sensors in a pocket")
@@ -99,6 +104,9 @@ public final class Boiler implements Kind {
         open(c, "lower", vessel, LOW, b);
         open(c, "tap", vessel, LOW, b);
         open(c, "drain", vessel, BOTTOM, b);
+        List.of("filler", "glass top").forEach(p -> open(c, p, vessel, top, b));
+        open(c, "dip", vessel, DIP, b);
+        open(c, "glass bottom", vessel, LOW, b);
         open(c, "tube", vessel, MIDDLE, b);
         open(c, "second tube", vessel, MIDDLE, b);
         int fitting = b.innerNode();
