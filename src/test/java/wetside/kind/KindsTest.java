@@ -141,6 +141,7 @@ class KindsTest {
         plan.branches().forEach(branch -> used.addAll(List.of(branch.from(), branch.to())));
         plan.loops().forEach(loop -> used.addAll(List.of(loop.upper(), loop.lower())));
         plan.openings().forEach(opening -> used.add(opening.node()));
+        plan.outlets().forEach(outlet -> used.add(outlet.node()));
         plan.pressures().forEach(pressure -> used.add(pressure.node()));
         return used;
     }
