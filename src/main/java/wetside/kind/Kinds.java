@@ -31,6 +31,7 @@ public final class Kinds {
             new Outlet(),
             new DrainCock(),
             new Boiler(),
+            new Thermoblock(),
             new HeatExchangerTube(),
             new ThermosiphonPipe(),
             new LeverGroup(),
@@ -72,7 +73,11 @@ public final class Kinds {
             new Socket(),
             new SolidStateRelay(),
             new TemperatureController(),
-            new ThermalLimit());
+            new ThermalLimit(),
+            new ThermalFuse(),
+            new Thermostat(),
+            new RockerSwitch(),
+            new IntervalTimer());
 
     private static final Map<String, Kind> BY_NAME = new LinkedHashMap<>();
 

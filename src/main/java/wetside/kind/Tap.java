@@ -31,7 +31,11 @@ public final class Tap implements Kind {
                 "bore", Dimension.LENGTH, usualBore, 0.3e-3, 25e-3, Spread.relative(0.1), "of the open seat");
         declaration = new Declaration(
                 name,
-                List.of(Port.fluid("in", "from the boiler"), Port.fluid("out", "to its spout or wand")),
+                List.of(
+                        Port.fluid("in", "from the boiler"),
+                        Port.fluid("out", "to its spout or wand"),
+                        Port.motion("stem", "how far it is opened, 0 to 1: presses a switch on some machines")
+                                .orPlugged()),
                 List.of(bore, OPENS, DRIP, STEM),
                 Trait.SHUTS);
         faults = List.of(
@@ -53,6 +57,8 @@ public final class Tap implements Kind {
     @Override
     public void build(Component c, Blueprint b) {
         int opened = b.handle(c, "opened", 0, 1, 0);
+        int stem = b.motion(c, "stem");
+        b.control((x, dt) -> x[stem] = x[opened]);
         double free = c.get(bore) * Math.sqrt(c.get(OPENS));
         FluidPlan.Passage seat = Blueprint.jet(free, Terms.SHARP, Terms.Liquid.BOILER);
         int in = b.node(c, "in");

@@ -23,6 +23,14 @@ import wetside.units.Dimension;
 public final class TemperatureController implements Kind {
     static final Parameter SET_POINT = Parameter.setting(
             "set point", Dimension.TEMPERATURE, 366.15, 273.15, 433.15, Spread.EXACT, "temperature it holds");
+    static final Parameter SECOND = Parameter.setting(
+            "second set point",
+            Dimension.TEMPERATURE,
+            401.15,
+            273.15,
+            433.15,
+            Spread.EXACT,
+            "temperature it holds while its terminal 'second' has voltage");
     static final Parameter BAND = Parameter.setting(
             "proportional band",
             Dimension.TEMPERATURE_RISE,
@@ -60,8 +68,9 @@ public final class TemperatureController implements Kind {
                     Port.current("sensor 1", "sensor input"),
                     Port.current("sensor 2", "sensor input"),
                     Port.current("feed", "voltage the output passes on"),
-                    Port.current("output", "to the relay's input")),
-            List.of(SET_POINT, BAND, RESET, SENSOR, WINDOW, ERROR, LEAST, DRAWS, ON, OFF));
+                    Port.current("output", "to the relay's input"),
+                    Port.current("second", "input that calls the second set point").orPlugged()),
+            List.of(SET_POINT, SECOND, BAND, RESET, SENSOR, WINDOW, ERROR, LEAST, DRAWS, ON, OFF));
 
     private static final List<Fault> FAULTS = List.of(
             Fault.of("dead", 0.8, set(LEAST, 1000)),
@@ -73,6 +82,11 @@ public final class TemperatureController implements Kind {
             Fault.wrongSetting("set point too low", 1.0, plus(SET_POINT, -5, -30)),
             Fault.wrongSetting("set for another sensor", 0.3, set(SENSOR, 1)),
             Fault.wrongSetting("tuned far too slow", 0.3, times(BAND, 5, 10)));
+
+    /** Voltage at which an input counts as called [V], and what it draws [Ω]. */
+    private static final double CALLS = 4;
+
+    private static final double INPUT = 20e3;
 
     private static final List<String> MESSAGES = List.of("dark", "none", "sensor open", "sensor shorted");
 
@@ -104,7 +118,11 @@ public final class TemperatureController implements Kind {
     }
 
     private static void regulator(Component c, Blueprint b, int seen, int shown, int powered, int duty) {
-        int set = b.handle(c, "set point", SET_POINT.min(), SET_POINT.max(), c.get(SET_POINT));
+        int first = b.handle(c, "set point", SET_POINT.min(), SET_POINT.max(), c.get(SET_POINT));
+        int called = second(c, b);
+        double second = c.get(SECOND);
+        int set = b.slots().smooth(c.id() + ".holds", c.get(SET_POINT));
+        b.control((x, dt) -> x[set] = x[called] > CALLS ? second : x[first]);
         b.reading(c, "set point", Dimension.TEMPERATURE, 0.1, x -> x[powered] > 0.5 ? x[set] : Double.NaN);
         b.heat()
                 .regulator(new HeatPlan.Regulator(
@@ -119,6 +137,14 @@ public final class TemperatureController implements Kind {
                         powered,
                         duty,
                         c.get(WINDOW)));
+    }
+
+    /** Slot of the voltage at the input that calls the second set point. */
+    private static int second(Component c, Blueprint b) {
+        int minus = b.terminal(c, "minus");
+        int second = b.terminal(c, "second");
+        b.current().add(new CurrentPlan.Resistor(c.id() + " second", second, minus, INPUT));
+        return b.current().voltage(c.id() + " second", minus, second);
     }
 
     /** What a person sees on its front. */

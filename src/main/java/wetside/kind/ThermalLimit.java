@@ -8,7 +8,6 @@ import java.util.List;
 import wetside.blueprint.Blueprint;
 import wetside.blueprint.Control;
 import wetside.blueprint.CurrentPlan;
-import wetside.blueprint.HeatPlan;
 import wetside.machine.Component;
 import wetside.machine.Declaration;
 import wetside.machine.Parameter;
@@ -31,21 +30,10 @@ public final class ThermalLimit implements Kind {
             200,
             Spread.absolute(5),
             "how far below its tripping temperature the button works again");
-    static final Parameter SEATING = Parameter.usual(
-            "contact with the face",
-            Dimension.THERMAL_CONDUCTANCE,
-            0.6,
-            1e-3,
-            10,
-            Spread.relative(0.2),
-            "between the disc and what it is screwed to");
     static final Parameter CONTACT = Ohms.closed("contact", 0.01, "resistance of the closed contact");
     static final Parameter GAP = Ohms.open("gap", Ohms.OPEN, "resistance of the open contact");
     static final Parameter STARTS = Parameter.condition(
             "closed at first", Dimension.NUMBER, 1, 0, 1, Spread.EXACT, "1 when found closed, 0 when found tripped");
-
-    private static final double DISC = 6;
-    private static final double LOSS = 0.01;
 
     private static final Declaration DECLARATION = new Declaration(
             "thermal limit",
@@ -53,7 +41,7 @@ public final class ThermalLimit implements Kind {
                     Port.current("1", "one terminal"),
                     Port.current("2", "other terminal"),
                     Port.heat("face", "what it is screwed to")),
-            List.of(TRIPS, COOLER, SEATING, CONTACT, GAP, STARTS));
+            List.of(TRIPS, COOLER, Disc.SEATING, CONTACT, GAP, STARTS));
 
     private static final List<Fault> FAULTS = List.of(
             Fault.of("tripped", 4.0, set(STARTS, 0)),
@@ -61,7 +49,7 @@ public final class ThermalLimit implements Kind {
             Fault.of("contact burnt open", 0.5, log(CONTACT, 1e5, Ohms.OPEN)),
             Fault.of("contact charred", 0.4, log(CONTACT, 1, 30)),
             Fault.of("welded", 0.1, set(GAP, 0.01)),
-            Fault.of("not seated on the boiler", 0.3, log(SEATING, 0.05, 0.005)));
+            Fault.of("not seated on the boiler", 0.3, log(Disc.SEATING, 0.05, 0.005)));
 
     @Override
     public Declaration declaration() {
@@ -75,10 +63,6 @@ public final class ThermalLimit implements Kind {
 
     @Override
     public void build(Component c, Blueprint b) {
-        int disc = b.innerHeatNode();
-        b.heat().capacity(disc, DISC);
-        b.heat().conductance(b.heatNode(c, "face"), disc, c.get(SEATING));
-        b.heat().conductance(disc, HeatPlan.SURROUNDINGS, LOSS);
         int closed = b.slots().state(c.id() + ".closed", Math.round(c.get(STARTS)));
         int button = b.handle(c, "button", List.of("left alone", "pressed"), 0);
         int clicked = b.slots().state(c.id() + ".clicked", 0);
@@ -87,7 +71,7 @@ public final class ThermalLimit implements Kind {
                         c.id(), b.terminal(c, "1"), b.terminal(c, "2"), closed, c.get(CONTACT), c.get(GAP)));
         Browning.of(c, b, contact);
         double reset = c.get(TRIPS) - c.get(COOLER);
-        b.control(new Snap(b.heat().temperature(disc), closed, button, clicked, c.get(TRIPS), reset));
+        b.control(new Snap(Disc.on(c, b), closed, button, clicked, c.get(TRIPS), reset));
         b.choice(c, "button feel", List.of("no click", "clicks"), x -> x[clicked]);
     }
 
