@@ -26,6 +26,8 @@
  *       and the cheapest next step. It knows no machine.
  *   <li>{@code casework}: where twin and inference meet: the causes of a machine, what each would read, cases as files.
  *   <li>{@code drawing}: charts and maps as SVG.
+ *   <li>{@code page}: printable sheets: one content as HTML that needs no other file, and as PDF. Its templates are in
+ *       {@code src/main/jte}; the build turns them into classes ({@code mvn generate-sources}).
  *   <li>{@code cli}: the command line, the only place that prints.
  * </ul>
  *

@@ -17,8 +17,14 @@ import picocli.CommandLine;
 /** Which build of the program this is; stored results belong to one build. */
 final class Build implements CommandLine.IVersionProvider {
     /** Packages that look at signatures but cannot change them. */
-    private static final List<String> LOOK_ONLY =
-            List.of("wetside/cli/", "wetside/drawing/", "wetside/diagnosis/", "META-INF/");
+    private static final List<String> LOOK_ONLY = List.of(
+            "wetside/cli/",
+            "wetside/drawing/",
+            "wetside/page/",
+            "wetside/jte/",
+            "wetside/fonts/",
+            "wetside/diagnosis/",
+            "META-INF/");
 
     private static String code;
 

@@ -58,17 +58,22 @@ final class OutputFile {
         return path;
     }
 
-    /** Written beside its place and moved there whole. */
+    /** As UTF-8. */
     void write(String text) {
+        write(text.getBytes(StandardCharsets.UTF_8));
+    }
+
+    /** Written beside its place and moved there whole. */
+    void write(byte[] content) {
         try {
             if (isDevice()) {
-                Files.writeString(path, text, StandardCharsets.UTF_8, StandardOpenOption.WRITE);
+                Files.write(path, content, StandardOpenOption.WRITE);
                 return;
             }
             Path part = path.resolveSibling(
                     "." + path.getFileName() + "." + ProcessHandle.current().pid() + ".part");
             try {
-                Files.writeString(part, text, StandardCharsets.UTF_8);
+                Files.write(part, content);
                 Files.move(part, path, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
             } finally {
                 Files.deleteIfExists(part);

@@ -27,9 +27,10 @@ enum Room {
             "the one place where twin and inference meet",
             "units physics machine blueprint kind plant run procedure diagnosis"),
     DRAWING("a picture shows a machine and a run and computes nothing of its own", "units machine kind run"),
+    PAGE("a sheet of paper does not know what is on it", ""),
     CLI(
             "the command line is one of several doors, so nothing behind it may know it",
-            "units physics machine blueprint kind plant run procedure diagnosis casework drawing");
+            "units physics machine blueprint kind plant run procedure diagnosis casework drawing page");
 
     final String reason;
     private final List<String> mayUse;
