@@ -105,7 +105,9 @@ public final class Casework {
 
     /** A routine and all that come before it. */
     List<String> leadingTo(String routine) {
-        return trial.repertoire().leadingTo(routine).stream().map(Scenario::name).toList();
+        return trial.repertoire().leadingTo(routine).stream()
+                .map(Scenario::name)
+                .toList();
     }
 
     /** Readings of one draw of one cause, as the library keeps them; NaN for those not simulated. */

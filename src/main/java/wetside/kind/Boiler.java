@@ -67,7 +67,8 @@ public final class Boiler implements Kind {
                     Port.fluid("probe", "for a level probe, at the top").orPlugged(),
                     Port.fluid("tap", "to a hot-water tap, low down").orPlugged(),
                     Port.fluid("drain", "at the bottom").orPlugged(),
-                    Port.fluid("dip", "to a group bolted on, from below the surface").orPlugged(),
+                    Port.fluid("dip", "to a group bolted on, from below the surface")
+                            .orPlugged(),
                     Port.fluid("filler", "for a filler cap, at the top").orPlugged(),
                     Port.fluid("glass top", "upper end of a sight glass").orPlugged(),
                     Port.fluid("glass bottom", "lower end of a sight glass").orPlugged(),

@@ -33,8 +33,8 @@ public final class DripTray implements Kind {
                     Port.fluid("c", "a third").orPlugged()),
             List.of(CAPACITY, START, HOLDS));
 
-    private static final List<Fault> FAULTS =
-            List.of(Fault.of("cracked", 0.5, set(HOLDS, 0.5, 0.02)), Fault.wrongSetting("left full", 10.0, set(START, 0.9, 1)));
+    private static final List<Fault> FAULTS = List.of(
+            Fault.of("cracked", 0.5, set(HOLDS, 0.5, 0.02)), Fault.wrongSetting("left full", 10.0, set(START, 0.9, 1)));
 
     @Override
     public Declaration declaration() {

@@ -20,7 +20,13 @@ public final class FillerCap implements Kind {
     static final Parameter POUR = Parameter.usual(
             "pour", Dimension.MASS_FLOW, 0.03, 2e-3, 0.3, Spread.relative(0.2), "what a steady hand pours");
     static final Parameter CONDUCTIVITY = Parameter.usual(
-            "conductivity", Dimension.CONDUCTIVITY, 0.03, 1e-4, 0.5, Spread.relative(0.3), "of the water poured, at 25 °C");
+            "conductivity",
+            Dimension.CONDUCTIVITY,
+            0.03,
+            1e-4,
+            0.5,
+            Spread.relative(0.3),
+            "of the water poured, at 25 °C");
     static final Parameter LEAK = Leaks.outward("at its gasket");
 
     /** Height of the water in the funnel [Pa]. */

@@ -75,7 +75,19 @@ public final class HeatingElement implements Kind {
                     Port.current("earth", "its flange and sheath"),
                     Port.heat("water", "what it heats"),
                     Port.heat("sheath", "its hot skin").orPlugged()),
-            List.of(POWER, VOLTAGE, LEGS, CAPACITY, CONDUCTANCE, SURFACE, TOP, BOTTOM, OPEN_LEGS, SCALE, COLD_LEAK, HOT_LEAK),
+            List.of(
+                    POWER,
+                    VOLTAGE,
+                    LEGS,
+                    CAPACITY,
+                    CONDUCTANCE,
+                    SURFACE,
+                    TOP,
+                    BOTTOM,
+                    OPEN_LEGS,
+                    SCALE,
+                    COLD_LEAK,
+                    HOT_LEAK),
             Trait.NEEDS_EARTH);
 
     private static final List<Fault> FAULTS = List.of(
@@ -102,8 +114,9 @@ public final class HeatingElement implements Kind {
         b.heat().capacity(sheath, c.get(CAPACITY));
         double cake = c.get(SCALE) / (SCALE_CONDUCTIVITY * c.get(SURFACE));
         double bottom = Math.min(c.get(BOTTOM), c.get(TOP) - 0.01);
-        b.heat().immersed(new HeatPlan.Immersed(
-                sheath, b.heatNode(c, "water"), 1 / (1 / c.get(CONDUCTANCE) + cake), bottom, c.get(TOP)));
+        b.heat()
+                .immersed(new HeatPlan.Immersed(
+                        sheath, b.heatNode(c, "water"), 1 / (1 / c.get(CONDUCTANCE) + cake), bottom, c.get(TOP)));
         int middle = legs(c, b, sheath);
         insulation(c, b, sheath, middle);
     }

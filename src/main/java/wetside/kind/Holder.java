@@ -64,7 +64,8 @@ final class Holder {
 
     /** The chamber takes up {@link #HEADSPACE} under pressure and gives it back when let off. */
     static void springs(Component c, int chamber, Blueprint b) {
-        FluidPlan.Store room = b.fluid().store(c.id() + " headspace", chamber, WET, c.get(HEADSPACE) * FULL / 9e5, ATMOSPHERE);
+        FluidPlan.Store room =
+                b.fluid().store(c.id() + " headspace", chamber, WET, c.get(HEADSPACE) * FULL / 9e5, ATMOSPHERE);
         b.control((x, dt) -> {
             x[room.empty()] = x[b.atmosphere()];
             x[room.full()] = x[b.atmosphere()] + FULL;

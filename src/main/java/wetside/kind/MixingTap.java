@@ -78,8 +78,7 @@ public final class MixingTap implements Kind {
         int mixed = b.innerNode();
         way(c, "hot", Blueprint.jet(c.get(HOT), Terms.SHARP, Terms.Liquid.BOILER), c.get(HOT_BACK), mixed, b);
         way(c, "cold", Blueprint.jet(c.get(COLD), Terms.SHARP, Terms.Liquid.COLD), c.get(COLD_BACK), mixed, b);
-        FluidPlan.Passage seat =
-                Blueprint.jet(c.get(BORE) * Math.sqrt(c.get(OPENS)), Terms.SHARP, Terms.Liquid.BOILER);
+        FluidPlan.Passage seat = Blueprint.jet(c.get(BORE) * Math.sqrt(c.get(OPENS)), Terms.SHARP, Terms.Liquid.BOILER);
         int out = b.node(c, "out");
         b.fluid().branch(c.id(), mixed, out, seat, opened);
         Leaks.between(c.id() + " seat", mixed, out, c.get(DRIP), b);

@@ -42,7 +42,13 @@ public final class SaturatedGroup implements Kind {
     static final Parameter HEAD_LOSS = Parameter.usual(
             "head loss", Dimension.THERMAL_CONDUCTANCE, 0.2, 0.01, 5, Spread.relative(0.2), "from the head to the air");
     static final Parameter BELL_LOSS = Parameter.usual(
-            "bell loss", Dimension.THERMAL_CONDUCTANCE, 0.25, 0.01, 5, Spread.relative(0.2), "from the bell to the air");
+            "bell loss",
+            Dimension.THERMAL_CONDUCTANCE,
+            0.25,
+            0.01,
+            5,
+            Spread.relative(0.2),
+            "from the bell to the air");
     static final Parameter STANDING = Parameter.usual(
             "neck exchange",
             Dimension.THERMAL_CONDUCTANCE,

@@ -21,8 +21,8 @@ import wetside.units.Dimension;
 public final class SightGlass implements Kind {
     static final Parameter HEIGHT = Parameter.usual(
             "boiler height", Dimension.LENGTH, 0.16, 0.03, 1, Spread.relative(0.05), "inside, from bottom to top");
-    static final Parameter FROM = Parameter.usual(
-            "seen from", Dimension.RATIO, 0.2, 0, 0.9, Spread.absolute(0.01), "level at its lower end");
+    static final Parameter FROM =
+            Parameter.usual("seen from", Dimension.RATIO, 0.2, 0, 0.9, Spread.absolute(0.01), "level at its lower end");
     static final Parameter TO =
             Parameter.usual("seen to", Dimension.RATIO, 0.95, 0.1, 1, Spread.absolute(0.01), "level at its upper end");
     static final Parameter BORE =
@@ -63,7 +63,11 @@ public final class SightGlass implements Kind {
         double from = c.get(FROM);
         double to = Math.max(from + 0.05, c.get(TO));
         b.reading(c, "level", Dimension.RATIO, 0.03, x -> share(x[column], from, to));
-        b.choice(c, "shows", List.of("empty", "low", "in the middle", "high", "full"), x -> word(share(x[column], from, to)));
+        b.choice(
+                c,
+                "shows",
+                List.of("empty", "low", "in the middle", "high", "full"),
+                x -> word(share(x[column], from, to)));
         Leaks.seen(c, b.node(c, "bottom"), c.get(LEAK), b);
     }
 
@@ -94,7 +98,15 @@ public final class SightGlass implements Kind {
         private static final double DISCHARGE = 0.62;
 
         Column(FluidPlan.Vessel boiler, int column, int ambient, int atmosphere, Component c) {
-            this(boiler, column, ambient, atmosphere, c.get(HEIGHT), hole(c.get(BORE)), hole(c.get(UPPER)), hole(c.get(LOWER)));
+            this(
+                    boiler,
+                    column,
+                    ambient,
+                    atmosphere,
+                    c.get(HEIGHT),
+                    hole(c.get(BORE)),
+                    hole(c.get(UPPER)),
+                    hole(c.get(LOWER)));
         }
 
         private static double hole(double bore) {

@@ -45,13 +45,7 @@ public final class SolenoidGroup implements Kind {
             Spread.relative(0.2),
             "from the flange to the air");
     static final Parameter BELL_LOSS = Parameter.usual(
-            "bell loss",
-            Dimension.THERMAL_CONDUCTANCE,
-            0.3,
-            0.01,
-            5,
-            Spread.relative(0.2),
-            "from the bell to the air");
+            "bell loss", Dimension.THERMAL_CONDUCTANCE, 0.3, 0.01, 5, Spread.relative(0.2), "from the bell to the air");
     static final Parameter FLANGE_EXCHANGE = Parameter.usual(
             "flange exchange",
             Dimension.THERMAL_CONDUCTANCE,
@@ -118,8 +112,7 @@ public final class SolenoidGroup implements Kind {
         int neck = b.innerNode();
         int chamber = b.innerNode();
         FluidPlan.Passage bore = Blueprint.jet(BORE, Terms.SHARP, Terms.Liquid.HOT);
-        FluidPlan.Branch in =
-                b.fluid().branch(c.id() + " flange", b.node(c, "in"), neck, bore, FluidPlan.ALWAYS);
+        FluidPlan.Branch in = b.fluid().branch(c.id() + " flange", b.node(c, "in"), neck, bore, FluidPlan.ALWAYS);
         b.fluid().exchange(in, flange, c.get(FLANGE_EXCHANGE));
         FluidPlan.Branch down = b.fluid().branch(c.id() + " bell", neck, chamber, bore, FluidPlan.ALWAYS);
         b.fluid().exchange(down, bell, c.get(BELL_EXCHANGE));

@@ -24,7 +24,13 @@ import wetside.units.Dimension;
  */
 public final class SpringLeverGroup implements Kind {
     static final Parameter STROKE = Parameter.usual(
-            "chamber", Dimension.MASS, 0.05, 0.01, 0.2, Spread.relative(0.04), "water one stroke of the piston takes in");
+            "chamber",
+            Dimension.MASS,
+            0.05,
+            0.01,
+            0.2,
+            Spread.relative(0.04),
+            "water one stroke of the piston takes in");
     static final Parameter TOP = Parameter.usual(
             "spring pressure at the top",
             Dimension.PRESSURE,
@@ -62,13 +68,7 @@ public final class SpringLeverGroup implements Kind {
     static final Parameter BETWEEN = Parameter.usual(
             "neck to bell", Dimension.THERMAL_CONDUCTANCE, 3, 0.1, 50, Spread.relative(0.15), "conductance");
     static final Parameter LOSS = Parameter.usual(
-            "bell loss",
-            Dimension.THERMAL_CONDUCTANCE,
-            0.6,
-            0.01,
-            5,
-            Spread.relative(0.2),
-            "from the bell to the air");
+            "bell loss", Dimension.THERMAL_CONDUCTANCE, 0.6, 0.01, 5, Spread.relative(0.2), "from the bell to the air");
     static final Parameter EXCHANGE = Parameter.usual(
             "bell exchange",
             Dimension.THERMAL_CONDUCTANCE,
@@ -100,7 +100,8 @@ public final class SpringLeverGroup implements Kind {
             List.of(
                     Port.fluid("feed", "water of the boiler, from below its surface"),
                     Port.fluid("cup", "through the filter holder"),
-                    Port.heat("neck", "its metal where it is bolted to the boiler").orPlugged(),
+                    Port.heat("neck", "its metal where it is bolted to the boiler")
+                            .orPlugged(),
                     Port.heat("bell", "cylinder and rim").orPlugged()),
             List.of(
                     STROKE,
@@ -174,7 +175,12 @@ public final class SpringLeverGroup implements Kind {
         double lift = c.get(LIFT);
         double top = c.get(BOTTOM) + lift * (c.get(TOP) - c.get(BOTTOM));
         FluidPlan.Store store = b.fluid()
-                .store(c.id() + " cylinder", cylinder, DEAD, lift * c.get(STROKE), b.slots().first(b.atmosphere()));
+                .store(
+                        c.id() + " cylinder",
+                        cylinder,
+                        DEAD,
+                        lift * c.get(STROKE),
+                        b.slots().first(b.atmosphere()));
         int bared = b.slots().state(c.id() + ".inlet open", 0);
         double opens = Math.max(0, Math.min(1, (lift - BARES) / WHOLLY));
         b.control(new Piston(store, down, bared, b.atmosphere(), opens, c.get(BOTTOM), top));
@@ -205,7 +211,12 @@ public final class SpringLeverGroup implements Kind {
         }
         FluidPlan.Passage gap = Blueprint.jet(bore, Terms.SHARP, Terms.Liquid.BOILER);
         int flow = b.fluid()
-                .branch(c.id() + " " + what + " leak", b.node(c, "feed"), b.floor().node(), gap, FluidPlan.ALWAYS)
+                .branch(
+                        c.id() + " " + what + " leak",
+                        b.node(c, "feed"),
+                        b.floor().node(),
+                        gap,
+                        FluidPlan.ALWAYS)
                 .flow();
         b.choice(c, what, Leaks.WETNESS, x -> Leaks.wetness(x[flow]));
     }

@@ -28,7 +28,13 @@ public final class ThreeWayValve implements Kind {
     static final Parameter RISES = Parameter.condition(
             "rises to", Dimension.RATIO, 1, 0, 1, Spread.EXACT, "share of its travel the armature makes when pulled");
     static final Parameter RESTS = Parameter.condition(
-            "rests at", Dimension.RATIO, 0, 0, 1, Spread.EXACT, "share of its travel the armature stays lifted at rest");
+            "rests at",
+            Dimension.RATIO,
+            0,
+            0,
+            1,
+            Spread.EXACT,
+            "share of its travel the armature stays lifted at rest");
     static final Parameter FREE = Parameter.condition(
             "exhaust free", Dimension.RATIO, 1, 1e-6, 1, Spread.EXACT, "share of the exhaust's area that is clear");
     static final Parameter SEAT = Leaks.seat("seat leak");

@@ -95,8 +95,22 @@ public final class VibratoryPump implements Kind {
                     Port.current("neutral", "terminal"),
                     Port.current("earth", "its frame")),
             List.of(
-                    FREE, STALL, FREQUENCY, VOLTAGE, POWER, COIL, TRIPS, COOLER, STROKE, WEAR, DRAWS, AIR, BREAK,
-                    CONTACT, INSULATION, LEAK),
+                    FREE,
+                    STALL,
+                    FREQUENCY,
+                    VOLTAGE,
+                    POWER,
+                    COIL,
+                    TRIPS,
+                    COOLER,
+                    STROKE,
+                    WEAR,
+                    DRAWS,
+                    AIR,
+                    BREAK,
+                    CONTACT,
+                    INSULATION,
+                    LEAK),
             Trait.NEEDS_EARTH);
 
     private static final List<Fault> FAULTS = List.of(
@@ -165,8 +179,7 @@ public final class VibratoryPump implements Kind {
         current.add(new CurrentPlan.Contact(
                 c.id() + " cut-out", b.terminal(c, "line"), inner, closed, c.get(CONTACT), Ohms.OPEN));
         int element = current.add(new CurrentPlan.Varying(c.id() + " coil", inner, neutral, ohms));
-        current.add(
-                new CurrentPlan.Resistor(c.id() + " insulation", inner, b.terminal(c, "earth"), c.get(INSULATION)));
+        current.add(new CurrentPlan.Resistor(c.id() + " insulation", inner, b.terminal(c, "earth"), c.get(INSULATION)));
         int winding = b.innerHeatNode();
         b.heat().capacity(winding, HOLDS);
         b.heat().conductance(winding, HeatPlan.SURROUNDINGS, LOSES);

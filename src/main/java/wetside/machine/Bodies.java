@@ -15,8 +15,7 @@ public final class Bodies {
     private static final String FILE = "/wetside/machine/bodies.yaml";
     private static final List<String> FORMS = List.of("box", "round", "coil", "bent");
     /** For a kind without a line. */
-    private static final Usual UNKNOWN =
-            new Usual(Body.Form.BOX, List.of(0.04, 0.04, 0.04), "", Double.NaN, false);
+    private static final Usual UNKNOWN = new Usual(Body.Form.BOX, List.of(0.04, 0.04, 0.04), "", Double.NaN, false);
 
     private static final Map<String, Usual> USUAL = read();
 
@@ -30,10 +29,8 @@ public final class Bodies {
     record Usual(Body.Form form, List<Double> size, String holds, double of, boolean inWall) {
         /** As large as what it holds asks for. */
         List<Double> size(Component c) {
-            double scale = c.kind()
-                    .parameter(holds)
-                    .map(p -> Math.cbrt(c.get(p) / of))
-                    .orElse(1.0);
+            double scale =
+                    c.kind().parameter(holds).map(p -> Math.cbrt(c.get(p) / of)).orElse(1.0);
             return size.stream().map(s -> s * scale).toList();
         }
     }

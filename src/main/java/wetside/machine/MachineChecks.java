@@ -57,8 +57,10 @@ final class MachineChecks {
     private void rolesAreClear(Making making, List<Component> components) {
         Map<String, List<Component>> holders = new LinkedHashMap<>();
         for (Component c : components) {
-            c.place().roles().forEach(r -> holders.computeIfAbsent(r, key -> new ArrayList<>())
-                    .add(c));
+            c.place()
+                    .roles()
+                    .forEach(r ->
+                            holders.computeIfAbsent(r, key -> new ArrayList<>()).add(c));
             if (c.place().roles().isEmpty() && !c.place().station().isEmpty()) {
                 complain(c, making, "a part at a station needs a role: what it is there for procedures");
             }
@@ -66,10 +68,14 @@ final class MachineChecks {
         holders.forEach((role, parts) -> {
             Component last = parts.get(parts.size() - 1);
             String station = last.place().station();
-            parts.stream().filter(c -> c != last && c.plays(role, station)).findFirst().ifPresent(first -> {
-                String where = station.isEmpty() ? "; several alike need a station each" : " at station " + station;
-                complain(last, making, "role \"" + role + "\" is already that of " + first.id() + where);
-            });
+            parts.stream()
+                    .filter(c -> c != last && c.plays(role, station))
+                    .findFirst()
+                    .ifPresent(first -> {
+                        String where =
+                                station.isEmpty() ? "; several alike need a station each" : " at station " + station;
+                        complain(last, making, "role \"" + role + "\" is already that of " + first.id() + where);
+                    });
             if (parts.size() == 1 && !station.isEmpty()) {
                 complain(
                         last,

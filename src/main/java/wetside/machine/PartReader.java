@@ -20,8 +20,8 @@ final class PartReader {
 
     private static final String IN_REVISION = "in revision ";
     private static final List<String> CHANGEABLE = List.of("set", "part", "mark", "at", "size", "behind");
-    private static final List<String> KNOWN =
-            List.of("kind", "name", "roles", "station", "at", "size", "behind", "mark", "part", "set", ONLY_IN, ONLY_FOR);
+    private static final List<String> KNOWN = List.of(
+            "kind", "name", "roles", "station", "at", "size", "behind", "mark", "part", "set", ONLY_IN, ONLY_FOR);
 
     private final Map<String, Node> nodes;
     private final Map<String, Declaration> kindOf = new LinkedHashMap<>();
@@ -285,7 +285,10 @@ final class PartReader {
             double room = around.size().get().along(i);
             double half = body.size(i) / 2;
             double middle = body.middle(i);
-            if (!(room > 0) || middle < 0 || middle > room || (middle - half > -SLACK && middle + half < room + SLACK)) {
+            if (!(room > 0)
+                    || middle < 0
+                    || middle > room
+                    || (middle - half > -SLACK && middle + half < room + SLACK)) {
                 continue; // it fits; or case or middle are wrong themselves, which has been told
             }
             String measure = shown(2 * half, Dimension.LENGTH) + " " + SIDES.get(i);
@@ -294,8 +297,10 @@ final class PartReader {
                             + ", so say a smaller \"size\""
                     : "\"at\" is its middle and lies between " + shown(half, Dimension.LENGTH) + " and "
                             + shown(room - half, Dimension.LENGTH) + " here, or say a smaller \"size\"";
-            at.items().get(i).problem("this " + c.kind().name() + " is " + measure + " and would stick out of the case: "
-                    + right);
+            at.items()
+                    .get(i)
+                    .problem("this " + c.kind().name() + " is " + measure + " and would stick out of the case: "
+                            + right);
         }
     }
 }

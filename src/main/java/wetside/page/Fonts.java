@@ -1,13 +1,15 @@
 package wetside.page;
 
+import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
 import java.util.Base64;
 import java.util.List;
 
 /** The faces pages are set in, from our own resources: nothing is fetched and nothing has to be installed. */
 final class Fonts {
-    /** A web address for fonts inside the program, for who resolves it with {@link #open}. */
+    /** A web address for fonts inside the program, for who resolves it with {@link #forPaper}. */
     static final String PROTOCOL = "font";
 
     private static final String EXTENDED =
@@ -41,7 +43,7 @@ final class Fonts {
         return signs ? css.append(rule(SIGNS, 400, data("wetside-signs"), "")).toString() : css.toString();
     }
 
-    /** Faces by the address {@link #open} knows; each family has its letters in two files under two names. */
+    /** Faces by the address {@link #forPaper} knows; each family has its letters in two files under two names. */
     static String addressed() {
         StringBuilder css = new StringBuilder();
         for (Face face : FACES) {
@@ -70,6 +72,24 @@ final class Fonts {
                     + ") format('woff2')";
         } catch (IOException e) {
             throw new IllegalStateException("cannot read the font " + file, e);
+        }
+    }
+
+    /**
+     * A font for paper. Its substitutions are left out: a ligature is set as one sign that no reader of a PDF could search
+     * for, copy or speak.
+     */
+    static InputStream forPaper(String address) {
+        try (InputStream in = open(address)) {
+            byte[] font = in.readAllBytes();
+            for (int entry = 12; entry < 12 + 16 * font[5]; entry += 16) {
+                if (new String(font, entry, 4, StandardCharsets.US_ASCII).equals("GSUB")) {
+                    font[entry] = 'x';
+                }
+            }
+            return new ByteArrayInputStream(font);
+        } catch (IOException e) {
+            throw new IllegalStateException("cannot read the font " + address, e);
         }
     }
 

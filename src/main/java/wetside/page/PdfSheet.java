@@ -60,7 +60,7 @@ public final class PdfSheet {
         return new FSStream() {
             @Override
             public InputStream getStream() {
-                return Fonts.open(address);
+                return Fonts.forPaper(address);
             }
 
             @Override

@@ -22,6 +22,7 @@ final class FlowSystem {
     final StoreBalance stores;
     /** First site that is neither vessel nor store. */
     final int firstNode;
+
     final int[] from;
     final int[] to;
     final double[] p;
@@ -45,8 +46,7 @@ final class FlowSystem {
     final double[] anchorAt;
     long evaluations;
 
-    FlowSystem(
-            int vessels, StoreBalance stores, int unknowns, int sites, int[] from, int[] to, ChainLaws laws) {
+    FlowSystem(int vessels, StoreBalance stores, int unknowns, int sites, int[] from, int[] to, ChainLaws laws) {
         this.unknowns = unknowns;
         this.from = from;
         this.to = to;

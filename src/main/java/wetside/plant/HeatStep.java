@@ -89,8 +89,7 @@ final class HeatStep {
     void cover(VesselState[] vessels) {
         for (int i = 0; i < immersed.length; i++) {
             if (vesselOf[i] >= 0) {
-                conductance[firstImmersed + i] =
-                        immersed[i].at(vessels[vesselOf[i]].level());
+                conductance[firstImmersed + i] = immersed[i].at(vessels[vesselOf[i]].level());
             }
         }
     }

@@ -38,9 +38,11 @@ public final class Repertoire {
         plant = Plant.of(Kinds.blueprint(machine));
         List<String> stations =
                 Stream.concat(Stream.of(""), machine.stations().stream()).toList();
-        all.routines().keySet().forEach(name -> stations.forEach(s -> fit(name, s)
-                .filter(f -> f.stationed() != s.isEmpty())
-                .ifPresent(f -> routines.put(f.scenario().name(), f.scenario()))));
+        all.routines()
+                .keySet()
+                .forEach(name -> stations.forEach(s -> fit(name, s)
+                        .filter(f -> f.stationed() != s.isEmpty())
+                        .ifPresent(f -> routines.put(f.scenario().name(), f.scenario()))));
         all.all().forEach(p -> stations.forEach(s -> at(s, p).ifPresent(procedures::add)));
     }
 
@@ -113,9 +115,7 @@ public final class Repertoire {
             return Optional.empty();
         }
         boolean stationed = during.get().stationed() || parts(p).anyMatch(part -> isAtStation(part, names));
-        return stationed == station.isEmpty()
-                ? Optional.empty()
-                : Optional.of(bound(p, station, names, during.get()));
+        return stationed == station.isEmpty() ? Optional.empty() : Optional.of(bound(p, station, names, during.get()));
     }
 
     private boolean isReadable(Procedure p, Names names) {
@@ -132,7 +132,9 @@ public final class Repertoire {
         Procedure.Taking t = p.reading();
         Procedure.Taking reading = new Procedure.Taking(
                 t.channel().flatMap(names::resolve),
-                t.ohmsBetween().stream().map(tip -> Terminals.resolved(tip, names)).toList(),
+                t.ohmsBetween().stream()
+                        .map(tip -> Terminals.resolved(tip, names))
+                        .toList(),
                 t.alone(),
                 t.take(),
                 t.from(),

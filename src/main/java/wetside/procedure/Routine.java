@@ -40,8 +40,8 @@ record Routine(String name, String says, List<Way> ways) {
     private static Way way(Scenario common, Node node, Map<String, Map<String, String>> words) {
         node.only("from", "says", "steps", "words");
         Scenario own = Scenario.of(common.name(), node);
-        Scenario scenario = new Scenario(
-                common.name(), own.from().or(common::from), node.text("says", common.says()), own.steps());
+        Scenario scenario =
+                new Scenario(common.name(), own.from().or(common::from), node.text("says", common.says()), own.steps());
         return new Way(scenario, node.has("words") ? words.get(node.choice("words", words.keySet())) : Map.of());
     }
 }

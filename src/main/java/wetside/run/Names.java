@@ -61,19 +61,20 @@ public final class Names {
 
     private Optional<Action> step(Action action, Plant plant) {
         if (action instanceof Action.Move m) {
-            return resolve(m.handle()).filter(n -> moves(plant.handles().get(n), m.value())).map(n ->
-                    new Action.Move(n, m.value()));
+            return resolve(m.handle())
+                    .filter(n -> moves(plant.handles().get(n), m.value()))
+                    .map(n -> new Action.Move(n, m.value()));
         }
         if (action instanceof Action.Until u) {
-            return resolve(u.reading()).filter(n -> shows(plant.readings().get(n), u.value())).map(n ->
-                    new Action.Until(n, u.test(), u.value(), u.atMost()));
+            return resolve(u.reading())
+                    .filter(n -> shows(plant.readings().get(n), u.value()))
+                    .map(n -> new Action.Until(n, u.test(), u.value(), u.atMost()));
         }
         return Optional.of(action);
     }
 
     private static boolean moves(Handle handle, String value) {
-        return handle != null
-                && (handle.options().isEmpty() || handle.options().contains(value));
+        return handle != null && (handle.options().isEmpty() || handle.options().contains(value));
     }
 
     private static boolean shows(Reading reading, String value) {

@@ -56,6 +56,13 @@ class ProceduresPageTest {
         String who = p.who().name().toLowerCase(Locale.ROOT) + (p.inside().isEmpty() ? "" : ", panels off");
         double minutes = p.minutes();
         String time = minutes == Math.rint(minutes) ? String.valueOf((int) minutes) : String.valueOf(minutes);
-        return "| " + String.join(" | ", p.id(), Phrases.plain(p.says()), who, time, p.tool().isEmpty() ? "–" : p.tool()) + " |\n";
+        return "| "
+                + String.join(
+                        " | ",
+                        p.id(),
+                        Phrases.plain(p.says()),
+                        who,
+                        time,
+                        p.tool().isEmpty() ? "–" : p.tool()) + " |\n";
     }
 }

@@ -21,9 +21,9 @@ class PartNumbersTest {
     void countsFromOneWithoutGapsInTheOrderOfTheFile(String name) {
         MachineFile file = MachineFile.bundled(name, Kinds.declarations());
         List<Integer> seen = new ArrayList<>();
-        file.newest().components().forEach(c -> PartNumbers.of(file.newest())
-                .of(c.id())
-                .ifPresent(seen::add));
+        file.newest()
+                .components()
+                .forEach(c -> PartNumbers.of(file.newest()).of(c.id()).ifPresent(seen::add));
         for (int i = 0; i < seen.size(); i++) {
             assertThat(seen.get(i)).isEqualTo(i + 1);
         }
@@ -35,9 +35,10 @@ class PartNumbersTest {
     void aPartKeepsItsNumberFromRevisionToRevision(String name) {
         MachineFile file = MachineFile.bundled(name, Kinds.declarations());
         PartNumbers numbers = PartNumbers.of(file);
-        file.revisionNames().forEach(r -> file.machine(r).components().stream()
-                .filter(c -> !c.kind().ports().isEmpty())
-                .forEach(c -> assertThat(numbers.of(c.id())).as(c.id()).isPresent()));
+        file.revisionNames()
+                .forEach(r -> file.machine(r).components().stream()
+                        .filter(c -> !c.kind().ports().isEmpty())
+                        .forEach(c -> assertThat(numbers.of(c.id())).as(c.id()).isPresent()));
         assertThat(new HashSet<>(numbers.all().values())).hasSize(numbers.all().size());
     }
 

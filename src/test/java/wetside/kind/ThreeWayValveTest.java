@@ -31,7 +31,8 @@ class ThreeWayValveTest {
 
     @Test
     void staysDownWithoutItsPull() {
-        assertThat(on(valve().broken("valve", "coil open", 1)).get("valve.lift")).isZero();
+        assertThat(on(valve().broken("valve", "coil open", 1)).get("valve.lift"))
+                .isZero();
         Trial weak = on(valve().broken("valve", "coil weak", 0.5));
         assertThat(weak.get("valve.lift")).isZero();
         assertThat(weak.word("valve.sound")).isEqualTo("silent");

@@ -29,9 +29,7 @@ class BodyTest {
         Component large = TWIN.newest().component("steam-boiler");
         Body a = body(small);
         Body b = body(large);
-        assertThat(b.volume() / a.volume())
-                .as("2 l to 0.75 l")
-                .isCloseTo(2 / 0.75, within(1e-6));
+        assertThat(b.volume() / a.volume()).as("2 l to 0.75 l").isCloseTo(2 / 0.75, within(1e-6));
         Component standing = sized(large, List.of(0.12, 0.12, 0.20));
         assertThat(b.axis()).as("lies from left to right").isZero();
         assertThat(body(standing).axis()).as("stands").isEqualTo(2);

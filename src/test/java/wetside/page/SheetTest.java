@@ -17,6 +17,7 @@ import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.pdmodel.font.PDFont;
 import org.apache.pdfbox.pdmodel.interactive.documentnavigation.outline.PDOutlineItem;
 import org.apache.pdfbox.text.PDFTextStripper;
+import org.apache.pdfbox.text.TextPosition;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.xml.sax.InputSource;
@@ -175,6 +176,35 @@ class SheetTest {
                 }
             }
             assertThat(fonts).anyMatch(f -> f.contains("Encode")).anyMatch(f -> f.contains("Signs"));
+        }
+    }
+
+    /** A sign without its character could be seen but neither searched nor read aloud. */
+    @Test
+    void everySignOnPaperIsTheCharacterThatWasMeant() throws IOException {
+        try (PDDocument document = Loader.loadPDF(pdf)) {
+            StringBuilder lost = new StringBuilder();
+            new PDFTextStripper() {
+                @Override
+                protected void writeString(String text, List<TextPosition> positions) {
+                    for (TextPosition p : positions) {
+                        if (p.getUnicode() == null || p.getUnicode().isEmpty() || p.getCharacterCodes()[0] == 0) {
+                            lost.append(text).append('\n');
+                        }
+                    }
+                }
+
+                @Override
+                protected void showGlyph(
+                        org.apache.pdfbox.util.Matrix at, PDFont font, int code, org.apache.pdfbox.util.Vector moved)
+                        throws IOException {
+                    if (font.toUnicode(code) == null || code == 0) {
+                        lost.append(font.getName()).append(' ').append(code).append('\n');
+                    }
+                    super.showGlyph(at, font, code, moved);
+                }
+            }.getText(document);
+            assertThat(lost.toString()).isEmpty();
         }
     }
 

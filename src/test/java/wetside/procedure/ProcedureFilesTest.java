@@ -135,7 +135,9 @@ class ProcedureFilesTest {
     void wordsOfAWayAreWordsThatAreSaid() {
         StringBuilder said = new StringBuilder();
         ALL.routines().values().forEach(r -> said.append(r.says()));
-        ALL.all().forEach(p -> said.append(p.says()).append(p.ask()).append(p.how()).append(p.caution()));
+        ALL.all()
+                .forEach(p ->
+                        said.append(p.says()).append(p.ask()).append(p.how()).append(p.caution()));
         String all = said.toString().toLowerCase(Locale.ROOT);
         assertThat(ALL.words())
                 .isNotEmpty()
@@ -209,7 +211,8 @@ class ProcedureFilesTest {
 
     private static double seconds(Scenario way) {
         return way.steps().stream()
-                .mapToDouble(a -> a instanceof Action.Wait w ? w.seconds() : a instanceof Action.Until u ? u.atMost() : 0)
+                .mapToDouble(
+                        a -> a instanceof Action.Wait w ? w.seconds() : a instanceof Action.Until u ? u.atMost() : 0)
                 .sum();
     }
 }

@@ -20,8 +20,8 @@ class RepertoireTest {
     private static final Machine TWIN =
             MachineFile.bundled("twin-boiler-lever", Kinds.declarations()).newest();
     /** Group, lever and cup belong to a group on the left, everything else to the machine. */
-    private static final Machine WITH_LEFT_GROUP =
-            TWIN.withAll(Set.of("group", "lever", "cup").stream().map(RepertoireTest::atLeft).toList());
+    private static final Machine WITH_LEFT_GROUP = TWIN.withAll(
+            Set.of("group", "lever", "cup").stream().map(RepertoireTest::atLeft).toList());
 
     @Test
     void withoutStationsNamesStayAndRolesBecomeParts() {
@@ -110,7 +110,8 @@ class RepertoireTest {
                 c.kind(),
                 values,
                 spreads,
-                new Component.Place(p.name(), p.xyz(), p.size(), p.behind(), p.mark(), p.part(), p.roles(), "left group"));
+                new Component.Place(
+                        p.name(), p.xyz(), p.size(), p.behind(), p.mark(), p.part(), p.roles(), "left group"));
     }
 
     private static List<String> ids(Repertoire repertoire) {
@@ -118,8 +119,7 @@ class RepertoireTest {
     }
 
     private static Procedure find(Repertoire repertoire, String id) {
-        Map<String, Procedure> byId =
-                repertoire.procedures().stream().collect(Collectors.toMap(Procedure::id, p -> p));
+        Map<String, Procedure> byId = repertoire.procedures().stream().collect(Collectors.toMap(Procedure::id, p -> p));
         return byId.get(id);
     }
 }
