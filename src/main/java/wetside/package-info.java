@@ -13,6 +13,7 @@
  * <ul>
  *   <li>{@code units}: "9 bar" and "750 ml" at the edges. Inside there are only SI doubles: Pa, m³/s, kg, K, J, V, A, Ω.
  *   <li>{@code physics}: laws as pure functions of doubles, each with its source and the test that checks it.
+ *   <li>{@code water}: chemistry of what runs through it: forms, scale, boiling down, conductivity. It knows no machine.
  *   <li>{@code machine}: what a machine is, that is components, lines, wires, contacts, panels, revisions and
  *       installation, and the one reader of our files with its messages.
  *   <li>{@code blueprint}: nodes, branches, lumps, resistors, switches, instruments: the neutral words in which a

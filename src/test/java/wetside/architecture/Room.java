@@ -8,6 +8,7 @@ import java.util.Locale;
 enum Room {
     UNITS("quantities are for the edges and know nothing of what is measured", ""),
     PHYSICS("a law of nature holds, and is checked, without any machine", "units"),
+    WATER("chemistry holds for any water, in a machine or in a glass", "units"),
     MACHINE("what a machine file says can be read, checked and drawn without any physics", "units"),
     BLUEPRINT(
             "its words serve every kind, so it knows none; from a machine it takes only what is joined",

@@ -1,0 +1,10 @@
+package wetside.water;
+
+/** What can fall out. */
+public enum Mineral {
+    CALCITE,
+    ARAGONITE,
+    GYPSUM,
+    ANHYDRITE,
+    AMORPHOUS_SILICA
+}
