@@ -10,13 +10,14 @@ import wetside.machine.Component;
 import wetside.machine.Declaration;
 import wetside.machine.Parameter;
 import wetside.machine.Port;
-import wetside.units.Dimension;
 import wetside.machine.Spread;
+import wetside.units.Dimension;
 
 /** A switch for the hand with two positions and one change-over contact: brew, steam, hot water, economy. */
 public final class RockerSwitch implements Kind {
     static final Parameter CONTACT = Ohms.closed("contact", 0.03, "resistance of the contact that closes when on");
-    static final Parameter REST = Ohms.closed("rest contact", 0.03, "resistance of the contact that is closed when off");
+    static final Parameter REST =
+            Ohms.closed("rest contact", 0.03, "resistance of the contact that is closed when off");
     static final Parameter GAP = Ohms.open("gap", Ohms.OPEN, "resistance of the first contact when off");
     static final Parameter FOLLOWS = Parameter.condition(
             "follows the hand", Dimension.NUMBER, 1, 0, 1, Spread.EXACT, "1 when the contacts move with the rocker");
@@ -60,7 +61,6 @@ public final class RockerSwitch implements Kind {
                 .add(new CurrentPlan.Contact(c.id(), in, b.terminal(c, "on"), on, c.get(CONTACT), c.get(GAP)));
         Browning.of(c, b, first);
         b.current()
-                .add(new CurrentPlan.Contact(
-                        c.id() + " rest", in, b.terminal(c, "off"), off, c.get(REST), Ohms.OPEN));
+                .add(new CurrentPlan.Contact(c.id() + " rest", in, b.terminal(c, "off"), off, c.get(REST), Ohms.OPEN));
     }
 }

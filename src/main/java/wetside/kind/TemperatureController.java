@@ -69,7 +69,8 @@ public final class TemperatureController implements Kind {
                     Port.current("sensor 2", "sensor input"),
                     Port.current("feed", "voltage the output passes on"),
                     Port.current("output", "to the relay's input"),
-                    Port.current("second", "input that calls the second set point").orPlugged()),
+                    Port.current("second", "input that calls the second set point")
+                            .orPlugged()),
             List.of(SET_POINT, SECOND, BAND, RESET, SENSOR, WINDOW, ERROR, LEAST, DRAWS, ON, OFF));
 
     private static final List<Fault> FAULTS = List.of(

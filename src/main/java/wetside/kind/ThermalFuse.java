@@ -48,8 +48,7 @@ public final class ThermalFuse implements Kind {
     public void build(Component c, Blueprint b) {
         int whole = b.slots().state(c.id() + ".whole", Math.round(c.get(STARTS)));
         b.current()
-                .add(new CurrentPlan.Contact(
-                        c.id(), b.terminal(c, "1"), b.terminal(c, "2"), whole, WHOLE, Ohms.OPEN));
+                .add(new CurrentPlan.Contact(c.id(), b.terminal(c, "1"), b.terminal(c, "2"), whole, WHOLE, Ohms.OPEN));
         b.control(new Pellet(Disc.on(c, b), whole, c.get(MELTS)));
     }
 

@@ -24,8 +24,8 @@ import wetside.units.Dimension;
  * evenly on the wall.
  */
 public final class Thermoblock implements Kind {
-    static final Parameter POWER = Parameter.required(
-            "rated power", Dimension.POWER, 50, 5000, Spread.relative(0.05), "at the rated voltage");
+    static final Parameter POWER =
+            Parameter.required("rated power", Dimension.POWER, 50, 5000, Spread.relative(0.05), "at the rated voltage");
     static final Parameter VOLTAGE = Parameter.usual(
             "rated voltage", Dimension.VOLTAGE, 230, 12, 480, Spread.EXACT, "voltage the power is stated for");
     static final Parameter METAL = Parameter.usual(
@@ -48,8 +48,8 @@ public final class Thermoblock implements Kind {
             "exchange", Dimension.THERMAL_CONDUCTANCE, 34, 1, 1000, Spread.relative(0.15), "from clean wall to water");
     static final Parameter WALL = Parameter.usual(
             "channel wall", Dimension.AREA, 0.012, 0.0005, 0.5, Spread.relative(0.1), "surface under water");
-    static final Parameter SCALE =
-            Parameter.condition("scale", Dimension.LENGTH, 0, 0, 5e-3, Spread.EXACT, "thickness of the cake on its wall");
+    static final Parameter SCALE = Parameter.condition(
+            "scale", Dimension.LENGTH, 0, 0, 5e-3, Spread.EXACT, "thickness of the cake on its wall");
     static final Parameter BREAK = Ohms.closed("break", 0.01, "resistance in series with its element");
     static final Parameter INSULATION =
             Ohms.open("insulation", Ohms.INSULATION, "from the middle of its element to the metal");
@@ -76,8 +76,7 @@ public final class Thermoblock implements Kind {
                     Port.current("earth", "its metal"),
                     Port.heat("metal", "what thermostats, sensors and fuses are clamped to")
                             .orPlugged()),
-            List.of(
-                    POWER, VOLTAGE, METAL, LOSS, VOLUME, FILL, BORE, EXCHANGE, WALL, SCALE, BREAK, INSULATION, LEAK),
+            List.of(POWER, VOLTAGE, METAL, LOSS, VOLUME, FILL, BORE, EXCHANGE, WALL, SCALE, BREAK, INSULATION, LEAK),
             Trait.NEEDS_EARTH,
             Trait.CLOSED_VESSEL);
 

@@ -17,7 +17,11 @@ class SnapDiscTest {
         assertThat(t.ohms("stat.1", "stat.2")).as("between opening and closing").isGreaterThan(OPEN / 10);
         t.heat(WARM - 7);
         assertThat(t.ohms("stat.1", "stat.2")).isLessThan(0.1);
-        assertThat(thermostat().broken("stat", "welded", 1).tried().heat(WARM + 60).ohms("stat.1", "stat.2"))
+        assertThat(thermostat()
+                        .broken("stat", "welded", 1)
+                        .tried()
+                        .heat(WARM + 60)
+                        .ohms("stat.1", "stat.2"))
                 .isLessThan(0.1);
     }
 
