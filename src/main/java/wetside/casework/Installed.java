@@ -17,7 +17,7 @@ import wetside.run.NoSuchThing;
  */
 public record Installed(Machine machine, Installation installation) {
     public static Installed of(Machine revision, Installation installation) {
-        Installation.Feed feed = installation.fedFrom().orElse(Installation.Feed.TANK);
+        Installation.Feed feed = feed(revision, installation);
         Machine fed = installation.around(revision);
         for (String role : List.of("source selector", "mains cock")) {
             fed = standing(fed, role, feed == Installation.Feed.MAINS ? 1 : 0);
@@ -32,8 +32,15 @@ public record Installed(Machine machine, Installation installation) {
                 .orElse(machine);
     }
 
-    /** Whether it draws from the mains; a tank is assumed when nobody has said. */
+    /** What it draws from: what it has alone if it has but one, else what was said; a tank when nobody has said. */
     public Installation.Feed feed() {
+        return feed(machine, installation);
+    }
+
+    private static Installation.Feed feed(Machine machine, Installation installation) {
+        if (machine.inRole("tank").isEmpty() && machine.inRole("mains cock").isPresent()) {
+            return Installation.Feed.MAINS;
+        }
         return installation.fedFrom().orElse(Installation.Feed.TANK);
     }
 

@@ -54,6 +54,7 @@ public final class Kinds {
             new MixingTap(),
             // electrical, sensing and control
             new Breaker(),
+            new BrewButton(),
             new ControlBoard(),
             new DcSupply(),
             new Fuse(),

@@ -89,7 +89,8 @@ public final class SaturatedGroup implements Kind {
                     LEAK,
                     Holder.SCREEN,
                     Holder.PUCK,
-                    Holder.RIM));
+                    Holder.RIM,
+                    Holder.HEADSPACE));
 
     private static final List<Fault> FAULTS = Holder.faultsAnd(
             Fault.of("neck narrowed by scale", 0.7, times(STANDING, 0.35, 0.02), log(NECK, 6e-3, 1.5e-3)),
@@ -119,6 +120,7 @@ public final class SaturatedGroup implements Kind {
         FluidPlan.Branch down = b.fluid().branch(c.id() + " bell", b.node(c, "in"), chamber, way, FluidPlan.ALWAYS);
         b.fluid().exchange(down, bell, BELL_EXCHANGE);
         Holder.build(c, chamber, b);
+        Holder.springs(c, chamber, b);
         Leaks.seen(c, boiler, c.get(LEAK), b);
     }
 

@@ -9,7 +9,7 @@ import wetside.machine.MachineFile;
 import wetside.plant.Plant;
 import wetside.run.Run;
 
-/** The first machine on the bench: what a technician does to it and sees of it. Values in SI. */
+/** A machine on the bench, the first one if no other is named: what a technician does to it and sees. Values in SI. */
 final class Bench {
     private static final Machine TWIN =
             MachineFile.bundled("twin-boiler-lever", Kinds.declarations()).newest();
@@ -39,6 +39,17 @@ final class Bench {
     static Bench onMains(UnaryOperator<Machine>... changes) {
         Machine open = set("cock", "position at start", 1).apply(TWIN);
         return new Bench(changed(set("selector", "position at start", 1).apply(open), changes));
+    }
+
+    /** Any machine that comes with Wetside, newest revision, installed as its file says, switched off, cold. */
+    @SafeVarargs
+    static Bench of(String machine, UnaryOperator<Machine>... changes) {
+        return new Bench(changed(MachineFile.bundled(machine, Kinds.declarations()).newest(), changes));
+    }
+
+    /** A machine of one making, switched off, cold. */
+    static Bench on(Machine machine) {
+        return new Bench(machine);
     }
 
     private static Machine changed(Machine machine, UnaryOperator<Machine>[] changes) {
