@@ -24,11 +24,11 @@ public final class MixingTap implements Kind {
     static final Parameter BORE = Parameter.usual(
             "bore", Dimension.LENGTH, 3.5e-3, 0.3e-3, 25e-3, Spread.relative(0.1), "of the open seat, for both waters");
     static final Parameter HOT = Parameter.usual(
-            "hot bore", Dimension.LENGTH, 2e-3, 0.3e-3, 25e-3, Spread.relative(0.05), "of the way for boiler water");
+            "hot bore", Dimension.LENGTH, 1.4e-3, 0.3e-3, 25e-3, Spread.relative(0.05), "of the way for boiler water");
     static final Parameter COLD = Parameter.setting(
             "cold bore",
             Dimension.LENGTH,
-            0.9e-3,
+            0.85e-3,
             0.05e-3,
             10e-3,
             Spread.relative(0.05),

@@ -5,7 +5,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -23,14 +26,23 @@ class TwinBoilerProceduresTest {
     private static final Procedures ALL = Procedures.bundled();
     private static final Map<Feed, Map<String, Object>> HEALTHY = new HashMap<>();
 
+    @Test
+    void everyProcedureCanBeDoneOnSomeMachine() {
+        Set<String> possible = MachineFile.names().stream()
+                .map(name -> MachineFile.bundled(name, Kinds.declarations()))
+                .flatMap(file -> file.machines().stream())
+                .flatMap(machine -> Repertoire.of(ALL, machine).procedures().stream())
+                .map(Procedure::id)
+                .collect(Collectors.toSet());
+        assertThat(ALL.all())
+                .extracting(Procedure::id)
+                .allMatch(id -> possible.stream().anyMatch(p -> p.equals(id) || p.startsWith(id + ", ")));
+    }
+
     @ParameterizedTest
     @ValueSource(strings = {"A", "B"})
-    void everyProcedureCanBeDoneOnTheTwinBoiler(String revision) {
-        List<String> possible = new Trial(ALL, FILE.machine(revision))
-                .procedures().stream().map(Procedure::id).toList();
-        assertThat(possible)
-                .hasSizeGreaterThan(45)
-                .containsExactlyElementsOf(ALL.all().stream().map(Procedure::id).toList());
+    void nearlyAllCanBeDoneOnTheTwinBoiler(String revision) {
+        assertThat(new Trial(ALL, FILE.machine(revision)).procedures()).hasSizeGreaterThan(170);
     }
 
     @ParameterizedTest
