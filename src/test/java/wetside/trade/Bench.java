@@ -44,7 +44,8 @@ final class Bench {
     /** Any machine that comes with Wetside, newest revision, installed as its file says, switched off, cold. */
     @SafeVarargs
     static Bench of(String machine, UnaryOperator<Machine>... changes) {
-        return new Bench(changed(MachineFile.bundled(machine, Kinds.declarations()).newest(), changes));
+        return new Bench(
+                changed(MachineFile.bundled(machine, Kinds.declarations()).newest(), changes));
     }
 
     /** A machine of one making, switched off, cold. */

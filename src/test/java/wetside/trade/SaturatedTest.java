@@ -127,7 +127,8 @@ class SaturatedTest {
     @Test
     void lettingGoOfTheButtonLetsThePressureOffThroughTheThreeWayValve() {
         assertThat(letOff(machine().on().after(300))).isBetween(5e-3, 12e-3);
-        assertThat(letOff(machine(broken("brew-valve", "exhaust blocked", 1)).on().after(300)))
+        assertThat(letOff(
+                        machine(broken("brew-valve", "exhaust blocked", 1)).on().after(300)))
                 .isLessThan(1e-4);
     }
 
@@ -156,8 +157,7 @@ class SaturatedTest {
                 .after(NIGHT);
         assertThat(leaks.slot("steam-boiler.level")).isGreaterThan(0.8);
         Bench shut = machine(
-                        broken("water-tap", "non-return to the boiler leaks", 0.2),
-                        set("cock", "position at start", 0))
+                        broken("water-tap", "non-return to the boiler leaks", 0.2), set("cock", "position at start", 0))
                 .after(NIGHT);
         assertThat(shut.slot("steam-boiler.level")).isCloseTo(0.62, within(0.02));
     }
