@@ -24,6 +24,7 @@ import wetside.run.NoSuchThing;
             ReadingsCommand.class,
             RunCommand.class,
             CheckCommand.class,
+            CabinetCommand.class,
             SchemaCommand.class,
             CommandLine.HelpCommand.class
         },

@@ -1,7 +1,7 @@
 package wetside.drawing;
 
 /** The design's tokens for drawings: light theme, type sizes never below 12.5. */
-final class Look {
+public final class Look {
     static final String SHEET = "#FBFCFB";
     static final String LINE = "#C9D2CD";
     static final String EDGE = "#73827A";
@@ -10,16 +10,16 @@ final class Look {
     static final String INK3 = "#5A6962";
     static final String CORE = "#7C9791";
 
-    static final double TITLE = 19;
-    static final double NAME = 13.5;
-    static final double LABEL = 12.5;
+    public static final double TITLE = 19;
+    public static final double NAME = 13.5;
+    public static final double LABEL = 12.5;
     /** Mean width of a character of the semi-condensed face, as a share of its size; wider fall-back faces included. */
     private static final double ADVANCE = 0.56;
 
     private Look() {}
 
     /** Width a text takes at most [px], near enough to keep labels apart. */
-    static double width(String text, double size) {
+    public static double width(String text, double size) {
         return text.codePointCount(0, text.length()) * size * ADVANCE;
     }
 }

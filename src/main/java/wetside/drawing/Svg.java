@@ -5,10 +5,10 @@ import java.util.List;
 import java.util.Locale;
 
 /** A growing SVG text. */
-final class Svg {
+public final class Svg {
     private final StringBuilder text = new StringBuilder();
 
-    Svg(double width, double height, String title, String description) {
+    public Svg(double width, double height, String title, String description) {
         raw(
                 "<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 %.0f %.0f\" width=\"%.0f\" height=\"%.0f\" role=\"img\""
                         + " font-family=\"'Encode Sans Semi Condensed','Encode Sans','DejaVu Sans Condensed',sans-serif\""
@@ -18,17 +18,17 @@ final class Svg {
         text.append("<desc>").append(escape(description)).append("</desc>\n");
     }
 
-    void rect(double x, double y, double w, double h, String fill) {
+    public void rect(double x, double y, double w, double h, String fill) {
         raw("<rect x=\"%.1f\" y=\"%.1f\" width=\"%.1f\" height=\"%.1f\" fill=\"%s\"/>", x, y, w, h, fill);
     }
 
-    void line(double x1, double y1, double x2, double y2, String stroke, double width, String dash) {
+    public void line(double x1, double y1, double x2, double y2, String stroke, double width, String dash) {
         raw(
                 "<line x1=\"%.1f\" y1=\"%.1f\" x2=\"%.1f\" y2=\"%.1f\" stroke=\"%s\" stroke-width=\"%.1f\"%s/>",
                 x1, y1, x2, y2, stroke, width, dashes(dash));
     }
 
-    void path(String d, String stroke, double width, String dash) {
+    public void path(String d, String stroke, double width, String dash) {
         if (!d.isEmpty()) {
             raw(
                     "<path d=\"%s\" fill=\"none\" stroke=\"%s\" stroke-width=\"%.1f\" stroke-linejoin=\"round\"%s/>",
@@ -40,30 +40,31 @@ final class Svg {
         return dash.isEmpty() ? "" : " stroke-dasharray=\"" + dash + "\"";
     }
 
-    void text(double x, double y, String anchor, double size, int weight, String fill, String words) {
+    public void text(double x, double y, String anchor, double size, int weight, String fill, String words) {
         raw(
                 "<text x=\"%.1f\" y=\"%.1f\" text-anchor=\"%s\" font-size=\"%.1f\" font-weight=\"%d\" fill=\"%s\">%s</text>",
                 x, y, anchor, size, weight, fill, escape(words));
     }
 
     /** Text that stays legible where it crosses a line. */
-    void halo(double x, double y, String anchor, double size, String fill, String words) {
+    public void halo(double x, double y, String anchor, double size, String fill, String words) {
         raw(
                 "<text x=\"%.1f\" y=\"%.1f\" text-anchor=\"%s\" font-size=\"%.1f\" font-weight=\"500\" fill=\"%s\""
                         + " stroke=\"%s\" stroke-width=\"4\" stroke-linejoin=\"round\" paint-order=\"stroke\">%s</text>",
                 x, y, anchor, size, fill, Look.SHEET, escape(words));
     }
 
-    private void raw(String format, Object... args) {
+    /** A piece of markup of the caller's own, numbers as {@link String#format} writes them. */
+    public void raw(String format, Object... args) {
         text.append(String.format(Locale.ROOT, format, args)).append('\n');
     }
 
-    String end() {
+    public String end() {
         return text.append("</svg>\n").toString();
     }
 
     /** Text in lines no wider than {@code width} [px] as far as words allow. */
-    static List<String> wrapped(String words, double size, double width) {
+    public static List<String> wrapped(String words, double size, double width) {
         List<String> lines = new ArrayList<>();
         StringBuilder line = new StringBuilder();
         for (String word : words.split(" ")) {
@@ -77,7 +78,7 @@ final class Svg {
         return lines;
     }
 
-    static String escape(String s) {
+    public static String escape(String s) {
         return s.replace("&", "&amp;").replace("<", "&lt;").replace(">", "&gt;");
     }
 }

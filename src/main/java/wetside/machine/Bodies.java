@@ -15,7 +15,8 @@ public final class Bodies {
     private static final String FILE = "/wetside/machine/bodies.yaml";
     private static final List<String> FORMS = List.of("box", "round", "coil", "bent");
     /** For a kind without a line. */
-    private static final Usual UNKNOWN = new Usual(Body.Form.BOX, List.of(0.04, 0.04, 0.04), "", Double.NaN, false);
+    private static final Usual UNKNOWN =
+            new Usual(Body.Form.BOX, List.of(0.04, 0.04, 0.04), "", Double.NaN, false, false);
 
     private static final Map<String, Usual> USUAL = read();
 
@@ -24,9 +25,10 @@ public final class Bodies {
     /**
      * @param holds  name of the parameter it grows with, may be empty
      * @param of     value of that parameter for {@code size}, SI
-     * @param inWall true for what is seen through a wall of the case
+     * @param inWall   true for what is seen through a wall of the case
+     * @param liftsOut true for what comes out by hand
      */
-    record Usual(Body.Form form, List<Double> size, String holds, double of, boolean inWall) {
+    record Usual(Body.Form form, List<Double> size, String holds, double of, boolean inWall, boolean liftsOut) {
         /** As large as what it holds asks for. */
         List<Double> size(Component c) {
             double scale =
@@ -52,6 +54,11 @@ public final class Bodies {
         return words.append(usual.inWall ? ", in a wall" : "").toString();
     }
 
+    /** Whether parts of a kind come out by hand, as a tank does. */
+    public static boolean liftsOut(Declaration kind) {
+        return of(kind).liftsOut;
+    }
+
     /** Kinds that have a line. */
     public static Set<String> kinds() {
         return USUAL.keySet();
@@ -72,7 +79,7 @@ public final class Bodies {
     }
 
     private static Usual usual(Node node) {
-        node.only("form", "size", "holds", "of", "in wall");
+        node.only("form", "size", "holds", "of", "in wall", "lifts out");
         String holds = node.text("holds", "");
         return new Usual(
                 Body.Form.valueOf(node.choice("form", FORMS).toUpperCase(Locale.ROOT)),
@@ -81,7 +88,8 @@ public final class Bodies {
                         .toList(),
                 holds,
                 holds.isEmpty() ? Double.NaN : node.quantity("of", held(node.text("of"))),
-                node.yes("in wall", false));
+                node.yes("in wall", false),
+                node.yes("lifts out", false));
     }
 
     private static Dimension held(String amount) {

@@ -7,10 +7,11 @@ import java.util.Optional;
 /**
  * The room a part takes in the case: the box round it, in metres from the left, from the rear and from the bottom.
  *
- * @param low  its least corner
- * @param high its greatest corner
+ * @param inWall true for what is seen through a wall of the case
+ * @param low    its least corner
+ * @param high   its greatest corner
  */
-public record Body(Form form, List<Double> low, List<Double> high) {
+public record Body(Form form, boolean inWall, List<Double> low, List<Double> high) {
     /** How a part looks from outside. */
     public enum Form {
         BOX,
@@ -42,7 +43,7 @@ public record Body(Form form, List<Double> low, List<Double> high) {
             low.add(middle - half);
             high.add(middle + half);
         }
-        return Optional.of(new Body(usual.form(), List.copyOf(low), List.copyOf(high)));
+        return Optional.of(new Body(usual.form(), usual.inWall(), List.copyOf(low), List.copyOf(high)));
     }
 
     public double size(int axis) {

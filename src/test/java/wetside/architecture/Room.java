@@ -29,9 +29,10 @@ enum Room {
             "units physics machine blueprint kind plant run procedure diagnosis"),
     DRAWING("a picture shows a machine and a run and computes nothing of its own", "units machine kind run"),
     PAGE("a sheet of paper does not know what is on it", ""),
+    CABINET("where parts sit follows from boxes and panels, whatever the parts do", "units machine kind drawing"),
     CLI(
             "the command line is one of several doors, so nothing behind it may know it",
-            "units physics machine blueprint kind plant run procedure diagnosis casework drawing page");
+            "units physics machine blueprint kind plant run procedure diagnosis casework drawing page cabinet");
 
     final String reason;
     private final List<String> mayUse;

@@ -1,0 +1,233 @@
+package wetside.cabinet;
+
+import static wetside.drawing.Theme.Token.EDGE;
+import static wetside.drawing.Theme.Token.ENAMEL;
+import static wetside.drawing.Theme.Token.ENAMEL_TINT;
+import static wetside.drawing.Theme.Token.INK;
+import static wetside.drawing.Theme.Token.INK2;
+import static wetside.drawing.Theme.Token.INK3;
+import static wetside.drawing.Theme.Token.INSET;
+import static wetside.drawing.Theme.Token.SHEET;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import wetside.drawing.Look;
+import wetside.drawing.Svg;
+import wetside.drawing.Theme;
+import wetside.machine.Side;
+
+/**
+ * The case as a line drawing, one view under the other, numbers round it and names beside it. Case outline, dashed panel,
+ * parts plain; what is behind others thin and dashed, what is looked for from another side thin; the chosen part in enamel.
+ */
+public final class CabinetDrawing {
+    private static final double LARGEST = 460;
+    private static final double MARGIN = 16;
+    private static final double HEAD = 26;
+    private static final double LEGEND = 262;
+    private static final double ROW = 17;
+    private static final double FOOT = 9;
+    /** Parts as large as this share of the front are numbered wherever they are seen, to find one's way by. */
+    private static final double LANDMARK = 0.05;
+
+    private final Cabinet cabinet;
+    private final Optional<Fitted> chosen;
+    private final Set<String> named;
+    private final double scale;
+
+    /**
+     * @param chosen the part to point out, if any
+     * @param named  ids of the parts to number; empty for all that are looked for from a side
+     */
+    public CabinetDrawing(Cabinet cabinet, Optional<Fitted> chosen, Set<String> named) {
+        this.cabinet = cabinet;
+        this.chosen = chosen;
+        this.named = named;
+        double longest = Math.max(
+                cabinet.size().width(), Math.max(cabinet.size().depth(), cabinet.size().height()));
+        scale = LARGEST / longest;
+    }
+
+    /** What stands where in the drawing of one view; for tests and for whoever puts views together. */
+    public record Laid(
+            Frame frame, Map<Fitted, Callouts.Callout> callouts, List<Line> legend, double width, double height) {}
+
+    /** A line of the legend. */
+    public record Line(int number, String words, double x, double y, boolean goesOn) {}
+
+    /** One view alone. */
+    public String svg(Side side) {
+        return svg(List.of(side));
+    }
+
+    /** Views one under the other. */
+    public String svg(List<Side> sides) {
+        List<Laid> laid = new ArrayList<>();
+        double y = 0;
+        double width = 0;
+        for (Side side : sides) {
+            Laid one = lay(side, y);
+            laid.add(one);
+            y += one.height();
+            width = Math.max(width, one.width());
+        }
+        String title = cabinet.machine().identity().title() + ", " + cabinet.machine().identity().making();
+        Svg svg = new Svg(width, y, title + ": the cabinet", description(sides));
+        svg.rect(0, 0, width, y, paint(SHEET));
+        laid.forEach(l -> draw(l, svg));
+        return svg.end();
+    }
+
+    private String description(List<Side> sides) {
+        String from = String.join(", ", sides.stream().map(Side::word).toList());
+        return "Case seen from the " + from + chosen.map(c -> "; pointed out: " + c.name()).orElse("");
+    }
+
+    /** Numbered parts of a view, in the order of their numbers. */
+    List<Fitted> numbered(View view) {
+        return view.parts().stream()
+                .filter(s -> named.isEmpty() ? isLookedFor(s) : named.contains(s.part().id()) && isShown(s))
+                .map(View.Seen::part)
+                .sorted(Comparator.comparingInt(Fitted::number))
+                .toList();
+    }
+
+    private boolean isLookedFor(View.Seen seen) {
+        boolean isLandmark = seen.manner() == View.Manner.AROUND
+                && seen.box().width() * seen.box().height() > LANDMARK * cabinet.size().along(0) * cabinet.size().along(2);
+        return isLandmark || seen.manner() == View.Manner.PLAIN || seen.manner() == View.Manner.BEHIND || isChosen(seen.part());
+    }
+
+    private boolean isShown(View.Seen seen) {
+        return seen.manner() != View.Manner.LEFT_OUT || isChosen(seen.part());
+    }
+
+    private boolean isChosen(Fitted part) {
+        return chosen.filter(part::equals).isPresent();
+    }
+
+    /** Places everything of one view whose upper edge is at {@code top}. */
+    public Laid lay(Side side, double top) {
+        View view = cabinet.from(side);
+        List<Fitted> parts = numbered(view);
+        double out = Callouts.reach(new Frame(view, 0, 0, scale), parts.size()) + 6;
+        Frame frame = new Frame(view, MARGIN + out, top + MARGIN + HEAD + out, scale);
+        Map<Fitted, Callouts.Callout> callouts = Callouts.of(frame, parts);
+        double x = frame.outline().right() + out + 20;
+        List<Line> legend = legend(view, parts, x, top + MARGIN + HEAD + 18);
+        double drawn = frame.outline().bottom() + out + FOOT + MARGIN - top;
+        double listed = legend.isEmpty() ? 0 : legend.get(legend.size() - 1).y() + MARGIN - top;
+        return new Laid(frame, callouts, legend, x + LEGEND + MARGIN, Math.max(drawn, listed));
+    }
+
+    private List<Line> legend(View view, List<Fitted> parts, double x, double top) {
+        List<Line> lines = new ArrayList<>();
+        double y = top;
+        for (Fitted p : parts) {
+            boolean hidden = view.of(p).manner() == View.Manner.BEHIND;
+            boolean first = true;
+            for (String words : Svg.wrapped(p.name() + (hidden ? ", behind others" : ""), Look.NAME, LEGEND - 30)) {
+                lines.add(new Line(p.number(), words, x, y, !first));
+                first = false;
+                y += ROW;
+            }
+        }
+        return lines;
+    }
+
+    private void draw(Laid laid, Svg svg) {
+        Frame frame = laid.frame();
+        Rect c = frame.outline();
+        Side side = frame.view().side();
+        double top = c.y() - (c.x() - MARGIN) - HEAD + 12;
+        svg.text(MARGIN, top, "start", Look.NAME, 600, paint(INK), heading(side));
+        svg.raw(
+                "<rect x=\"%.1f\" y=\"%.1f\" width=\"%.1f\" height=\"%.1f\" rx=\"3\" fill=\"%s\" stroke=\"%s\" stroke-width=\"2\"/>",
+                c.x(), c.y(), c.width(), c.height(), paint(INSET), paint(INK));
+        stand(svg, c, side);
+        if (!cabinet.panels(side).isEmpty()) {
+            svg.raw(
+                    "<rect x=\"%.1f\" y=\"%.1f\" width=\"%.1f\" height=\"%.1f\" fill=\"none\" stroke=\"%s\" stroke-width=\"1\""
+                            + " stroke-dasharray=\"6 4\"/>",
+                    c.x() + 5, c.y() + 5, c.width() - 10, c.height() - 10, paint(EDGE));
+        }
+        parts(frame, svg);
+        laid.callouts().forEach((p, at) -> leader(p, at, svg));
+        laid.callouts().forEach((p, at) -> number(p, at, svg));
+        laid.legend().forEach(line -> line(line, svg));
+    }
+
+    /** What is seen, in words: "From the rear, rear panel off". */
+    private String heading(Side side) {
+        List<String> off = cabinet.panels(side).stream().map(p -> p.name() + " off").toList();
+        String where = side.axis() == 2 ? " (front below)" : "";
+        return "From the " + side.word() + where + (off.isEmpty() ? "" : ", " + String.join(", ", off));
+    }
+
+    /** The lid's edge above and feet below; nothing when seen from above. */
+    private void stand(Svg svg, Rect c, Side side) {
+        if (side.axis() == 2) {
+            return;
+        }
+        svg.line(c.x() - 4, c.y(), c.right() + 4, c.y(), paint(INK), 2, "");
+        for (double x : new double[] {c.x() + 24, c.right() - 24}) {
+            svg.line(x, c.bottom(), x, c.bottom() + FOOT, paint(INK), 4, "");
+        }
+    }
+
+    private void parts(Frame frame, Svg svg) {
+        PartShape shape = new PartShape(svg, frame);
+        for (View.Seen s : frame.view().parts()) {
+            if (s.manner() == View.Manner.AROUND && !isChosen(s.part())) {
+                shape.draw(s.part(), ink(INSET, EDGE, 1, ""));
+            } else if (s.manner() == View.Manner.PLAIN && !isChosen(s.part())) {
+                shape.draw(s.part(), ink(SHEET, INK2, 1.8, ""));
+            }
+        }
+        for (View.Seen s : frame.view().parts()) {
+            if (s.manner() == View.Manner.BEHIND && !isChosen(s.part())) {
+                shape.draw(s.part(), ink(null, INK3, 1, "3 3"));
+            }
+        }
+        chosen.filter(p -> frame.view().of(p) != null).ifPresent(p -> {
+            boolean hidden = frame.view().of(p).free() < 0.25;
+            shape.draw(p, ink(ENAMEL_TINT, ENAMEL, hidden ? 2 : 3, hidden ? "5 3" : ""));
+        });
+    }
+
+    private static String ink(Theme.Token fill, Theme.Token stroke, double width, String dash) {
+        return "fill=\"" + (fill == null ? "none" : paint(fill)) + "\" stroke=\"" + paint(stroke) + "\" stroke-width=\""
+                + width + "\"" + (dash.isEmpty() ? "" : " stroke-dasharray=\"" + dash + "\"");
+    }
+
+    private void leader(Fitted part, Callouts.Callout at, Svg svg) {
+        boolean it = isChosen(part);
+        svg.line(at.x(), at.y(), at.partX(), at.partY(), paint(it ? ENAMEL : EDGE), it ? 2 : 1, "");
+        svg.raw("<circle cx=\"%.1f\" cy=\"%.1f\" r=\"%.1f\" fill=\"%s\"/>", at.partX(), at.partY(), it ? 3.0 : 2.2, paint(it ? ENAMEL : INK2));
+    }
+
+    private void number(Fitted part, Callouts.Callout at, Svg svg) {
+        boolean it = isChosen(part);
+        svg.raw(
+                "<circle cx=\"%.1f\" cy=\"%.1f\" r=\"%.1f\" fill=\"%s\" stroke=\"%s\" stroke-width=\"1.2\"/>",
+                at.x(), at.y(), Callouts.RADIUS, paint(it ? ENAMEL : SHEET), paint(it ? ENAMEL : INK2));
+        svg.text(at.x(), at.y() + 4.4, "middle", Look.LABEL, 600, paint(it ? SHEET : INK), String.valueOf(part.number()));
+    }
+
+    private void line(Line line, Svg svg) {
+        boolean it = chosen.filter(c -> c.number() == line.number()).isPresent();
+        String colour = paint(it ? ENAMEL : INK2);
+        if (!line.goesOn()) {
+            svg.text(line.x() + 20, line.y(), "end", Look.NAME, 600, it ? colour : paint(INK), String.valueOf(line.number()));
+        }
+        svg.text(line.x() + 28, line.y(), "start", Look.NAME, it ? 600 : 500, colour, line.words());
+    }
+
+    private static String paint(Theme.Token token) {
+        return Theme.LIGHT.of(token);
+    }
+}
