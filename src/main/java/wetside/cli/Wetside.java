@@ -26,6 +26,7 @@ import wetside.run.NoSuchThing;
             CheckCommand.class,
             CabinetCommand.class,
             SchemaCommand.class,
+            NewCommand.class,
             CommandLine.HelpCommand.class
         },
         footer = {

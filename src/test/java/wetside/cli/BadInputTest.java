@@ -212,4 +212,23 @@ class BadInputTest {
         assertThat(done.out()).isEmpty();
         assertThat(done.err()).contains(parts).doesNotContain("Exception", "\tat ");
     }
+
+    @Test
+    void aFileThatIsThereIsNotWrittenOver(@TempDir Path folder) throws IOException {
+        Path mine = folder.resolve("mine.yaml");
+        assertThat(Shell.run("new", mine.toString(), "--title", "a \"quoted\" \\ one")
+                        .exitCode())
+                .isZero();
+        assertThat(Shell.run("check", mine.toString()).out()).startsWith("a \"quoted\" \\ one: nothing wrong");
+        Files.writeString(mine, "my work");
+        Shell.Done done = Shell.run("new", mine.toString());
+        assertThat(done.exitCode()).isEqualTo(2);
+        assertThat(done.err()).contains("is there already and was left alone");
+        assertThat(mine).hasContent("my work");
+        assertThat(Shell.run("new", folder.resolve("no/such.yaml").toString()).err())
+                .contains("there is no folder");
+        assertThat(Shell.run("new", folder.resolve("b.yaml").toString(), "--title", " ")
+                        .err())
+                .contains("a title has one line");
+    }
 }

@@ -68,7 +68,15 @@ class CommandLineTest {
 
     @ParameterizedTest
     @ValueSource(
-            strings = {"--help", "check --help", "readings --help", "run --help", "diagnose --help", "schema --help"})
+            strings = {
+                "--help",
+                "check --help",
+                "readings --help",
+                "run --help",
+                "diagnose --help",
+                "schema --help",
+                "new --help"
+            })
     void helpIsPrintedAndAllIsWell(String command) {
         Shell.Done done = Shell.run(command.split(" "));
         assertThat(done.exitCode()).isZero();

@@ -35,7 +35,7 @@ class CommandsPageTest {
     Path folder;
 
     @ParameterizedTest
-    @ValueSource(strings = {"diagnose", "readings", "run", "check", "schema"})
+    @ValueSource(strings = {"diagnose", "readings", "run", "check", "schema", "new"})
     void everyOptionIsDescribed(String command) {
         String page = Pages.read(PAGE);
         Matcher option = OPTION.matcher(out("", command, "--help"));
