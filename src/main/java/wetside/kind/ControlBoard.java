@@ -57,7 +57,8 @@ public final class ControlBoard implements Kind {
                     Port.current("line", "mains for pump and fill outputs"),
                     Port.current("pump", "to the pump motor"),
                     Port.current("fill", "to the fill solenoid"),
-                    Port.current("brew heat", "passes the supply on while the brew boiler may heat"),
+                    Port.current("brew heat", "passes the supply on while the brew boiler may heat")
+                            .orPlugged(),
                     Port.current("steam heat", "passes the supply on while the steam boiler may heat")),
             List.of(
                     THRESHOLD,

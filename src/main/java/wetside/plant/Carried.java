@@ -41,7 +41,10 @@ final class Carried {
     private final int[][] branchesAt;
     private final int[] exchangeNode;
     private final double[] exchangeUa;
+    private final FluidPlan.Passage[] passages;
+    private final int[] opening;
     private final double[] h;
+    private final double[] pressure;
     private final double[] air;
     private final double[] salt;
     private final int[] known;
@@ -50,6 +53,7 @@ final class Carried {
     private double dt;
 
     private final double[] branchH;
+    private final double[] branchP;
     private final double[] branchAir;
     private final double[] branchSalt;
 
@@ -106,12 +110,18 @@ final class Carried {
             exchangeNode[e.branch()] = heat.of(e.heatNode());
             exchangeUa[e.branch()] = e.ua();
         });
+        passages = branches.stream()
+                .map(br -> br.law() instanceof FluidPlan.Passage p ? p : null)
+                .toArray(FluidPlan.Passage[]::new);
+        opening = branches.stream().mapToInt(FluidPlan.Branch::opening).toArray();
         h = new double[nodes];
+        pressure = new double[nodes];
         air = new double[nodes];
         salt = new double[nodes];
         known = new int[nodes];
         stamp = new int[m];
         branchH = new double[m];
+        branchP = new double[m];
         branchAir = new double[m];
         branchSalt = new double[m];
         intoHeat = new double[heat.count()];
@@ -163,23 +173,31 @@ final class Carried {
         int donor = q > 0 ? from[i] : to[i];
         if (vesselAt[donor] >= 0) {
             fromVessel(i, vessels[vesselAt[donor]], hydraulics.gasShare(i));
+            branchP[i] = x[vessels[vesselAt[donor]].vessel.pressure()];
         } else if (openingAt[donor] >= 0) {
             FluidPlan.Opening o = plan.openings().get(openingAt[donor]);
             branchH[i] = enthalpy.ofLiquid(x[o.temperature()], x[o.pressure()]);
             branchAir[i] = 0;
             branchSalt[i] = x[o.conductivity()];
+            branchP[i] = x[o.pressure()];
         } else if (outletAt[donor] >= 0) {
             branchH[i] = VesselState.airEnthalpy(x[ambient]);
             branchAir[i] = 1;
             branchSalt[i] = 0;
+            branchP[i] = atmosphere;
         } else {
             mix(donor, x, t, atmosphere);
             branchH[i] = h[donor];
             branchAir[i] = air[donor];
             branchSalt[i] = salt[donor];
+            branchP[i] = pressure[donor];
+        }
+        if (passages[i] != null) {
+            double o = opening[i] < 0 ? 1 : x[opening[i]];
+            branchP[i] = Math.max(atmosphere, branchP[i] - ChainLaws.drop(passages[i], o, Math.abs(q)));
         }
         if (exchangeNode[i] >= 0) {
-            exchange(i, Math.abs(q), t, atmosphere);
+            exchange(i, Math.abs(q), t, branchP[i]);
         }
     }
 
@@ -199,6 +217,7 @@ final class Carried {
         double sumH = 0;
         double sumAir = 0;
         double sumSalt = 0;
+        double least = Double.POSITIVE_INFINITY;
         if (storeAt[node] >= 0) {
             FluidPlan.Store s = plan.stores().get(storeAt[node]);
             sum = x[s.content()] / dt;
@@ -214,29 +233,35 @@ final class Carried {
                 sumH += q * branchH[i];
                 sumAir += q * branchAir[i];
                 sumSalt += q * branchSalt[i];
+                least = Math.min(least, branchP[i]);
             }
         }
         if (sum > 0) {
             h[node] = sumH / sum;
             air[node] = sumAir / sum;
             salt[node] = sumSalt / sum;
+            pressure[node] = least < Double.POSITIVE_INFINITY ? least : atmosphere;
         } else {
             // the few milligrams a line itself gives when its pressure falls: taken as standing at room temperature
             h[node] = enthalpy.ofLiquid(x[ambient], atmosphere);
             air[node] = 0;
             salt[node] = 0;
+            pressure[node] = atmosphere;
         }
     }
 
-    /** Passing water and a wall come closer: Q = W cp ε ΔT for liquid, condensation at the wall for steam. */
-    private void exchange(int i, double q, double[] t, double atmosphere) {
+    /**
+     * Passing water and a wall come closer: Q = W cp ε ΔT for liquid, condensation at the wall for steam. Water above 100 °C
+     * stays water as long as the pressure it is under holds it; a pump on the way there is not counted.
+     */
+    private void exchange(int i, double q, double[] t, double under) {
         int node = exchangeNode[i];
         double water = 1 - branchAir[i];
-        double hot = enthalpy.temperature(branchH[i] / Math.max(1e-6, water), atmosphere);
-        double boil = enthalpy.boiling(atmosphere);
+        double hot = enthalpy.temperature(branchH[i] / Math.max(1e-6, water), under);
+        double boil = enthalpy.boiling(under);
         double heatFlow;
         if (hot >= boil - 0.01 && t[node] < boil) {
-            double most = q * Math.max(0, branchH[i] - water * enthalpy.ofLiquid(t[node], atmosphere));
+            double most = q * Math.max(0, branchH[i] - water * enthalpy.ofLiquid(t[node], under));
             heatFlow = Math.min(exchangeUa[i] * (hot - t[node]), most);
         } else {
             double w = q * Enthalpy.CP;
@@ -254,10 +279,10 @@ final class Carried {
         }
         if (vesselAt[node] >= 0) {
             VesselState v = vessels[vesselAt[node]];
+            note(q, v, hydraulics.gasShare(i));
             v.book(-q * dt, branchAir[i], hGiven, branchSalt[i]);
             advected[vesselAt[node]] -= q * (hGiven - (1 - branchAir[i]) * v.liquidEnergy());
             steam[vesselAt[node]] -= q * Math.max(0, hydraulics.gasShare(i) - branchAir[i]);
-            note(q, v, hydraulics.gasShare(i));
         } else if (openingAt[node] >= 0) {
             FluidPlan.Opening o = plan.openings().get(openingAt[node]);
             if (o.stock() >= 0) {

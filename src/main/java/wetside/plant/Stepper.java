@@ -19,6 +19,8 @@ public final class Stepper {
     private static final double BUSY = 1e-3;
 
     private static final double TRICKLE = 5e-5;
+    /** Share of a vessel's gas that may leave in one step. */
+    private static final double GAS_LEAVES = 0.6;
 
     private final Plant plant;
     private final Plant.Snapshot saved;
@@ -74,7 +76,8 @@ public final class Stepper {
             System.arraycopy(plant.slopes, 0, predictedSlope, 0, predictedSlope.length);
             boolean solved = plant.step(dt);
             double error = error(dt);
-            if (dt > LEAST && (!solved || error > 4 * TOLERANCE || pressureJump() > PRESSURE_REJECT)) {
+            boolean coarse = error > 4 * TOLERANCE || pressureJump() > PRESSURE_REJECT || emptied(dt);
+            if (dt > LEAST && (!solved || coarse)) {
                 dt = redo(Math.max(LEAST, dt * 0.4));
                 continue;
             }
@@ -86,6 +89,11 @@ public final class Stepper {
             accept(dt, error, jumped, solved);
             return;
         }
+    }
+
+    /** More gas left a vessel than the step's beginning can answer for: its air would run short of the books. */
+    private boolean emptied(double dt) {
+        return plant.carried().gasTurnover * dt > GAS_LEAVES;
     }
 
     private double redo(double dt) {

@@ -67,7 +67,7 @@ class ExamplesTest {
     }
 
     private static String place(Installed installed) {
-        return installed.machine().identity().revision() + installed.installation();
+        return installed.machine().identity() + " " + installed.installation();
     }
 
     /** One library of signatures for all cases of one machine in one place, of the readings they need. */

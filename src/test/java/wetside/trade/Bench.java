@@ -26,6 +26,13 @@ final class Bench {
         return new Bench(changed(TWIN, changes));
     }
 
+    /** Another machine that comes with Wetside, switched off, cold. */
+    @SafeVarargs
+    static Bench of(String name, String revision, UnaryOperator<Machine>... changes) {
+        Machine machine = MachineFile.bundled(name, Kinds.declarations()).machine(revision);
+        return new Bench(changed(machine, changes));
+    }
+
     /** As built before the change of the safety valve. */
     @SafeVarargs
     static Bench olderOnTank(UnaryOperator<Machine>... changes) {
