@@ -6,11 +6,13 @@ import static wetside.kind.Fault.wrongInstallation;
 
 import java.util.List;
 import wetside.blueprint.Blueprint;
+import wetside.blueprint.FluidPlan;
 import wetside.machine.Component;
 import wetside.machine.Declaration;
 import wetside.machine.Parameter;
 import wetside.machine.Port;
 import wetside.machine.Spread;
+import wetside.physics.Terms;
 import wetside.units.Dimension;
 
 /** A tank the owner fills, with a float whose magnet tells the machine that there is water. */
@@ -78,13 +80,24 @@ public final class WaterTank implements Kind {
         int pressure = b.slots().smooth(c.id() + ".pressure", 101325);
         b.control((x, dt) -> x[pressure] = x[b.atmosphere()] + HEAD * x[stock] / capacity);
         b.fluid().open(out, pressure, b.ambient(), conductivity, stock);
-        b.fluid().open(b.node(c, "return"), b.atmosphere(), b.ambient(), conductivity, stock);
+        back(c, b, conductivity, stock);
         Leaks.seen(c, out, c.get(LEAK), b);
         refill(c, b, stock, new double[] {capacity, low, 0});
         floating(c, b, stock);
         b.reading(c, "level", Dimension.MASS, 0.1, x -> x[stock]);
         b.choice(c, "overflow", List.of("no", "yes"), x -> x[stock] > 1.02 * capacity ? 1 : 0);
         b.reading(c, "conductivity", Dimension.CONDUCTIVITY, 0.05 * c.get(CONDUCTIVITY), x -> x[conductivity]);
+    }
+
+    /** What comes back falls in from above and is seen. */
+    private static void back(Component c, Blueprint b, int conductivity, int stock) {
+        int above = b.innerNode();
+        b.fluid().open(above, b.atmosphere(), b.ambient(), conductivity, stock);
+        FluidPlan.Passage wide = Blueprint.jet(8e-3, Terms.SHARP, Terms.Liquid.COLD);
+        int flow = b.fluid()
+                .branch(c.id() + " return", b.node(c, "return"), above, wide, FluidPlan.ALWAYS)
+                .flow();
+        b.choice(c, "return", Leaks.WETNESS, x -> Leaks.wetness(x[flow]));
     }
 
     /** Moving the handle "water" pours in or out; it then goes back by itself, and the stock goes its own way. */
