@@ -1,6 +1,7 @@
 package wetside.kind;
 
 import static wetside.kind.Fault.log;
+import static wetside.kind.Fault.plus;
 import static wetside.kind.Fault.set;
 
 import java.util.List;
@@ -22,7 +23,7 @@ public final class CheckValve implements Kind {
             Dimension.PRESSURE,
             0.2e5,
             0.01e5,
-            2e5,
+            10e5,
             Spread.relative(0.3),
             "pressure difference at which it begins to open");
     static final Parameter BORE = Parameter.usual(
@@ -44,7 +45,7 @@ public final class CheckValve implements Kind {
 
     private static final List<Fault> FAULTS = List.of(
             Fault.of("held open by grit or scale", 2.0, log(LEAK, 0.05e-3, 1e-3)),
-            Fault.of("stuck shut", 0.2, set(CRACK, 1e5, 2e5), set(BORE, 0.5e-3)));
+            Fault.of("stuck shut", 0.2, plus(CRACK, 0.8e5, 1.8e5), set(BORE, 0.5e-3)));
 
     @Override
     public Declaration declaration() {

@@ -174,6 +174,7 @@ final class Carried {
         if (vesselAt[donor] >= 0) {
             fromVessel(i, vessels[vesselAt[donor]], hydraulics.gasShare(i));
             branchP[i] = x[vessels[vesselAt[donor]].vessel.pressure()];
+            fromVessel(i, vessels[vesselAt[donor]], hydraulics.gasShare(i), Math.abs(q));
         } else if (openingAt[donor] >= 0) {
             FluidPlan.Opening o = plan.openings().get(openingAt[donor]);
             branchH[i] = enthalpy.ofLiquid(x[o.temperature()], x[o.pressure()]);
@@ -201,8 +202,9 @@ final class Carried {
         }
     }
 
-    private void fromVessel(int i, VesselState v, double gas) {
-        double share = gas * v.airShareOfGas();
+    private void fromVessel(int i, VesselState v, double gas, double q) {
+        // a small steam space may be blown out within a step: no more air leaves than is there
+        double share = Math.min(gas * v.airShareOfGas(), (v.air - Flash.LEAST_AIR) / (q * dt));
         branchAir[i] = share;
         branchH[i] = (1 - gas) * v.liquidEnthalpy() + gas * v.gasEnthalpy();
         branchSalt[i] = (1 - gas) * v.conductivity();
