@@ -172,9 +172,8 @@ final class Carried {
         double q = x[flow[i]];
         int donor = q > 0 ? from[i] : to[i];
         if (vesselAt[donor] >= 0) {
-            fromVessel(i, vessels[vesselAt[donor]], hydraulics.gasShare(i));
-            branchP[i] = x[vessels[vesselAt[donor]].vessel.pressure()];
             fromVessel(i, vessels[vesselAt[donor]], hydraulics.gasShare(i), Math.abs(q));
+            branchP[i] = x[vessels[vesselAt[donor]].vessel.pressure()];
         } else if (openingAt[donor] >= 0) {
             FluidPlan.Opening o = plan.openings().get(openingAt[donor]);
             branchH[i] = enthalpy.ofLiquid(x[o.temperature()], x[o.pressure()]);
