@@ -59,9 +59,24 @@ public final class CabinetDrawing {
     /** A line of the legend. */
     public record Line(int number, String words, double x, double y, boolean goesOn) {}
 
-    /** One view alone. */
-    public String svg(Side side) {
-        return svg(List.of(side));
+    /** One view without heading and names, for a narrow column; {@link #caption} says what is on it. */
+    public String small(Side side) {
+        Laid laid = lay(side, -HEAD);
+        double width = laid.width() - LEGEND - 20;
+        double height = laid.frame().outline().bottom() + laid.frame().outline().y() + FOOT;
+        String title = cabinet.machine().identity().title() + ": " + caption(side);
+        Svg svg = new Svg(width, height, title, description(List.of(side)));
+        svg.rect(0, 0, width, height, paint(SHEET));
+        body(laid, svg);
+        return svg.end();
+    }
+
+    /** "From the rear, rear panel off. 4 water tank". */
+    public String caption(Side side) {
+        List<String> names = numbered(cabinet.from(side)).stream()
+                .map(p -> p.number() + " " + p.name())
+                .toList();
+        return heading(side) + (names.isEmpty() ? "" : ". " + String.join(", ", names));
     }
 
     /** Views one under the other. */
@@ -140,11 +155,17 @@ public final class CabinetDrawing {
     }
 
     private void draw(Laid laid, Svg svg) {
+        Rect c = laid.frame().outline();
+        double top = c.y() - (c.x() - MARGIN) - HEAD + 12;
+        svg.text(MARGIN, top, "start", Look.NAME, 600, paint(INK), heading(laid.frame().view().side()));
+        body(laid, svg);
+        laid.legend().forEach(line -> line(line, svg));
+    }
+
+    private void body(Laid laid, Svg svg) {
         Frame frame = laid.frame();
         Rect c = frame.outline();
         Side side = frame.view().side();
-        double top = c.y() - (c.x() - MARGIN) - HEAD + 12;
-        svg.text(MARGIN, top, "start", Look.NAME, 600, paint(INK), heading(side));
         svg.raw(
                 "<rect x=\"%.1f\" y=\"%.1f\" width=\"%.1f\" height=\"%.1f\" rx=\"3\" fill=\"%s\" stroke=\"%s\" stroke-width=\"2\"/>",
                 c.x(), c.y(), c.width(), c.height(), paint(INSET), paint(INK));
@@ -158,7 +179,6 @@ public final class CabinetDrawing {
         parts(frame, svg);
         laid.callouts().forEach((p, at) -> leader(p, at, svg));
         laid.callouts().forEach((p, at) -> number(p, at, svg));
-        laid.legend().forEach(line -> line(line, svg));
     }
 
     /** What is seen, in words: "From the rear, rear panel off". */

@@ -25,6 +25,7 @@ import wetside.run.NoSuchThing;
             RunCommand.class,
             CheckCommand.class,
             CabinetCommand.class,
+            PartCommand.class,
             SchemaCommand.class,
             NewCommand.class,
             CommandLine.HelpCommand.class

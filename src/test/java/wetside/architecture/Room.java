@@ -30,9 +30,12 @@ enum Room {
     DRAWING("a picture shows a machine and a run and computes nothing of its own", "units machine kind run"),
     PAGE("a sheet of paper does not know what is on it", ""),
     CABINET("where parts sit follows from boxes and panels, whatever the parts do", "units machine kind drawing"),
+    CARD(
+            "a card gathers what others know and knows nothing itself",
+            "units machine kind run procedure diagnosis casework drawing page cabinet"),
     CLI(
             "the command line is one of several doors, so nothing behind it may know it",
-            "units physics machine blueprint kind plant run procedure diagnosis casework drawing page cabinet");
+            "units physics machine blueprint kind plant run procedure diagnosis casework drawing page cabinet card");
 
     final String reason;
     private final List<String> mayUse;

@@ -1,0 +1,128 @@
+package wetside.card;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.stream.Collectors;
+import wetside.diagnosis.Who;
+
+/** The sentences of a card, the same in text and on paper. */
+public final class CardWords {
+    private static final List<String> WHO = List.of("owner", "technician", "qualified electrician");
+
+    private final Card card;
+
+    public CardWords(Card card) {
+        this.card = card;
+    }
+
+    public static String who(Who who) {
+        return WHO.get(who.ordinal());
+    }
+
+    /** "16 Over-pressure valve". */
+    public String title() {
+        String name = capital(card.part().name());
+        return card.number().isPresent() ? card.number().getAsInt() + " " + name : name;
+    }
+
+    /** Name and text of each fact, in the order of reading. */
+    public Map<String, String> facts() {
+        Map<String, String> facts = new LinkedHashMap<>();
+        facts.put("What for", capital(card.words().whatFor()) + ".");
+        facts.put("Know it", knowIt());
+        card.lookAlike().ifPresent(other -> facts.put("Not to be taken for", lookAlike(other)));
+        facts.put("Who may", whoMay());
+        if (mayWork()) {
+            facts.put("Reach it", reach());
+        }
+        if (!card.settings().isEmpty() && mayWork()) {
+            facts.put("Set to", settings());
+        }
+        facts.put("Part", makings());
+        return facts;
+    }
+
+    private boolean mayWork() {
+        return card.reader().covers(card.level());
+    }
+
+    private String knowIt() {
+        String mark = card.part().place().mark();
+        return sentence(mark) + (mark.isEmpty() ? "" : " ") + sentence(card.words().knowIt());
+    }
+
+    private static String lookAlike(LookAlike other) {
+        String kind = other.sameKind() ? "the same kind" : "much the same shape";
+        return capital(other.other().name()) + " (" + other.other().number() + "), " + kind + ": "
+                + String.join("; ", other.differs()) + ".";
+    }
+
+    private String whoMay() {
+        if (mayWork()) {
+            return card.level() == Who.OWNER ? "The owner may." : capital(who(card.level())) + ".";
+        }
+        return "Not for an owner: this part is looked after by a " + who(card.level())
+                + (card.part().place().behind().isEmpty() ? "." : ", the case stays shut.");
+    }
+
+    private String reach() {
+        if (card.reach().isEmpty()) {
+            return "Outside the case.";
+        }
+        return capital(card.reach().get().words()) + ".";
+    }
+
+    private String settings() {
+        return card.settings().stream()
+                        .map(s -> s.name() + " " + s.value() + " (" + s.source() + ")")
+                        .collect(Collectors.joining("; "))
+                + ".";
+    }
+
+    /** Its part number here, and what other makings have. */
+    private String makings() {
+        Card.Making own = card.makings().stream().filter(Card.Making::own).findFirst().orElseThrow();
+        List<String> words = new ArrayList<>();
+        words.add(capital(own.making()) + ": " + (own.part().isEmpty() ? "no part number in the machine file" : own.part()));
+        for (Card.Making m : card.makings()) {
+            if (!m.own()) {
+                boolean same = m.differs().isEmpty() && m.part().equals(own.part());
+                String part = m.part().isEmpty() || same ? "" : m.part();
+                String differs = m.differs().isEmpty() || part.isEmpty() ? m.differs() : ", " + m.differs();
+                words.add(capital(m.making()) + ": " + (same ? "the same" : part + differs));
+            }
+        }
+        return String.join(". ", words) + ".";
+    }
+
+    /** "Held open by grit (38 % of its failures): it leaks at any pressure." */
+    public String failure(Card.Failure f) {
+        return String.format(
+                Locale.ROOT, "%s (%.0f %% of its failures)", capital(f.name()), 100 * f.share());
+    }
+
+    /** What shows a failure: "drain tube during the shot: a steady run instead of dry". */
+    public String notice(Card.Notice n) {
+        return n.asking().procedure().says() + ": " + n.then().words() + " instead of "
+                + n.normally().words();
+    }
+
+    /** The rule of a caution and how to keep it. */
+    public List<String> caution() {
+        String says = card.words().caution().says();
+        int end = says.indexOf("; ");
+        String rule = end < 0 ? says : says.substring(0, end);
+        return List.of(capital(rule), end < 0 ? "" : sentence(says.substring(end + 2)));
+    }
+
+    static String sentence(String text) {
+        return text.isEmpty() ? "" : capital(text) + (text.endsWith(".") ? "" : ".");
+    }
+
+    static String capital(String text) {
+        return text.isEmpty() ? "" : text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1);
+    }
+}

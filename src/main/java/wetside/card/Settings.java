@@ -1,0 +1,58 @@
+package wetside.card;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import wetside.machine.Component;
+import wetside.machine.Parameter;
+import wetside.machine.Spread;
+import wetside.units.Dimension;
+import wetside.units.Display;
+
+/** What a part is set to: what a technician can turn, and what the machine file says of it. */
+final class Settings {
+    private Settings() {}
+
+    static List<Card.Setting> of(Component c) {
+        List<Card.Setting> settings = new ArrayList<>();
+        for (int i = 0; i < c.kind().parameters().size(); i++) {
+            Parameter p = c.kind().parameters().get(i);
+            boolean said = p.mustBeGiven()
+                    || c.value(i) != p.usual()
+                    || !c.spread(i).equals(p.spread());
+            if (p.use() != Parameter.Use.CONDITION && (said || p.use() == Parameter.Use.SETTING)) {
+                settings.add(new Card.Setting(
+                        p.name(),
+                        value(c, i),
+                        said ? "by the machine file" : "usual for its kind",
+                        p.meaning()));
+            }
+        }
+        return settings;
+    }
+
+    /** "11.5 bar ± 0.5 bar". */
+    static String value(Component c, int i) {
+        Parameter p = c.kind().parameters().get(i);
+        Spread spread = c.spread(i);
+        Dimension difference = p.dimension() == Dimension.TEMPERATURE ? Dimension.TEMPERATURE_RISE : p.dimension();
+        String value = Display.METRIC.print(c.value(i), p.dimension());
+        return switch (spread.kind()) {
+            case EXACT -> value;
+            case ABSOLUTE -> value + " ± " + Display.METRIC.print(spread.halfWidth(), difference);
+            case RELATIVE -> value + String.format(Locale.ROOT, " ± %.0f %%", 100 * spread.halfWidth());
+        };
+    }
+
+    /** What of {@code other} is set otherwise than of {@code own}. */
+    static List<String> differences(Component own, Component other) {
+        List<String> differences = new ArrayList<>();
+        for (int i = 0; i < own.kind().parameters().size(); i++) {
+            if (other.kind() == own.kind() && other.value(i) != own.value(i)) {
+                Parameter p = own.kind().parameters().get(i);
+                differences.add(p.name() + " " + Display.METRIC.print(other.value(i), p.dimension()));
+            }
+        }
+        return differences;
+    }
+}
