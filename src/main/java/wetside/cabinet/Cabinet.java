@@ -16,7 +16,7 @@ import wetside.machine.Side;
 
 /** The case of a machine with the parts that have a place in it. */
 public final class Cabinet {
-    /** Sides the case is drawn from, in the order they are shown. */
+    /** Sides every case is drawn from, in the order they are shown. */
     public static final List<Side> SIDES = List.of(Side.REAR, Side.RIGHT, Side.LEFT, Side.TOP, Side.FRONT);
 
     /** A wall as near as the nearest within this counts as nearest too [m]. */
@@ -53,18 +53,18 @@ public final class Cabinet {
             machine.identity().panels().stream().filter(p -> p.id().equals(id)).forEach(behind::add);
         }
         Set<Side> home = EnumSet.noneOf(Side.class);
-        behind.forEach(p -> Side.of(p).ifPresent(home::add));
         Fitted nowhere = new Fitted(number, c, body, behind, home);
-        return home.isEmpty() ? new Fitted(number, c, body, behind, nearest(nowhere)) : nowhere;
+        behind.forEach(p -> home.addAll(nearest(nowhere, p.sides())));
+        return home.isEmpty() ? new Fitted(number, c, body, behind, nearest(nowhere, SIDES)) : nowhere;
     }
 
-    private Set<Side> nearest(Fitted part) {
+    private Set<Side> nearest(Fitted part, List<Side> sides) {
         double least = Double.POSITIVE_INFINITY;
-        for (Side side : SIDES) {
+        for (Side side : sides) {
             least = Math.min(least, part.distance(side, room(side)));
         }
         Set<Side> nearest = EnumSet.noneOf(Side.class);
-        for (Side side : SIDES) {
+        for (Side side : sides) {
             if (part.distance(side, room(side)) <= least + AS_NEAR) {
                 nearest.add(side);
             }
@@ -111,8 +111,17 @@ public final class Cabinet {
     /** Panels on a side. */
     public List<Machine.Panel> panels(Side side) {
         return machine.identity().panels().stream()
-                .filter(p -> Side.of(p).filter(side::equals).isPresent())
+                .filter(p -> p.sides().contains(side))
                 .toList();
+    }
+
+    /** The sides it is drawn from: {@link #SIDES}, and from below where a panel comes off there. */
+    public List<Side> sides() {
+        List<Side> sides = new ArrayList<>(SIDES);
+        if (!panels(Side.BOTTOM).isEmpty()) {
+            sides.add(Side.BOTTOM);
+        }
+        return sides;
     }
 
     /** What is seen from a side with its panels off. */

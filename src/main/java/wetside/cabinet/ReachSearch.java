@@ -42,7 +42,7 @@ final class ReachSearch {
             return new Reach(part, List.of(), byHand(part));
         }
         Set<Side> ways = new LinkedHashSet<>();
-        part.behind().forEach(panel -> Side.of(panel).ifPresent(ways::add));
+        part.behind().forEach(panel -> ways.addAll(panel.sides()));
         asked.add(part);
         return ways.stream()
                 .map(side -> through(part, side, asked))

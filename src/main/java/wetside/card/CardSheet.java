@@ -102,7 +102,7 @@ public final class CardSheet {
         Side best = cabinet.best(part);
         Side beside = best;
         double most = -1;
-        for (Side side : Cabinet.SIDES) {
+        for (Side side : cabinet.sides()) {
             double free = cabinet.from(side).of(part).free();
             if (side.axis() != best.axis() && free > most) {
                 beside = side;

@@ -38,7 +38,7 @@ final class CabinetCommand implements Callable<Integer> {
     @Mixin
     private MachineChoice choice;
 
-    @Option(names = "--from", paramLabel = "SIDE", description = "rear, right, left, top or front; all if not said")
+    @Option(names = "--from", paramLabel = "SIDE", description = "rear, right, left, top, front or bottom; all if not said")
     private String from;
 
     @Option(names = "--part", paramLabel = "ID", description = "the part to point out")
@@ -62,7 +62,7 @@ final class CabinetCommand implements Callable<Integer> {
                 .orElseThrow(() -> new BadArgument("the machine file gives no measures of the case: write case: {width:"
                         + " ..., depth: ..., height: ...}"));
         Optional<Fitted> chosen = Optional.ofNullable(part).map(id -> fitted(cabinet, id));
-        List<Side> sides = from == null ? Cabinet.SIDES : List.of(side(from));
+        List<Side> sides = from == null ? cabinet.sides() : List.of(side(from));
         if (svg != null) {
             OutputFile out = OutputFile.of("--svg", svg);
             out.write(new CabinetDrawing(cabinet, chosen, Set.of()).svg(sides));
@@ -76,10 +76,10 @@ final class CabinetCommand implements Callable<Integer> {
     }
 
     private static Side side(String word) {
-        return Cabinet.SIDES.stream()
-                .filter(s -> s.word().equals(word))
-                .findFirst()
-                .orElseThrow(() -> new BadArgument("--from is rear, right, left, top or front, not '" + word + "'"));
+        return Side.of(word)
+                .orElseThrow(() ->
+                        new BadArgument("--from is " + Wording.inWords(Side.words()).replace(" and ", " or ") + ", not '"
+                                + word + "'"));
     }
 
     static Fitted fitted(Cabinet cabinet, String id) {

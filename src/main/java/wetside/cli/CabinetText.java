@@ -33,7 +33,7 @@ final class CabinetText {
             one(chosen.get());
             return;
         }
-        if (sides.size() == Cabinet.SIDES.size()) {
+        if (sides.size() > 1) {
             parts("Reached from outside", cabinet.open());
             identity.panels().forEach(this::panel);
         } else {

@@ -38,8 +38,11 @@ public final class Machine {
         }
     }
 
-    /** @param minutes to take it off and put it back */
-    public record Panel(String id, String name, double minutes, String caution) {}
+    /**
+     * @param minutes to take it off and put it back
+     * @param sides   of the case that it closes
+     */
+    public record Panel(String id, String name, double minutes, String caution, List<Side> sides) {}
 
     /** One end of a join. */
     public record End(String component, String port) {

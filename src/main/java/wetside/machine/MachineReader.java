@@ -121,15 +121,36 @@ final class MachineReader {
     private List<Machine.Panel> panels() {
         List<Machine.Panel> panels = new ArrayList<>();
         root.entries("panels").forEach((id, node) -> {
-            node.only("name", "minutes", "caution");
+            node.only("name", "minutes", "caution", "sides");
             double minutes = node.quantity("minutes", Dimension.NUMBER);
             if (minutes < 0 || minutes > 600) {
                 node.need("minutes").problem("a panel takes between 0 and 600 minutes off and on again");
             }
-            panels.add(
-                    new Machine.Panel(id, node.text("name", id.replace('-', ' ')), minutes, node.text("caution", "")));
+            panels.add(new Machine.Panel(
+                    id, node.text("name", id.replace('-', ' ')), minutes, node.text("caution", ""), sides(id, node)));
         });
         return panels;
+    }
+
+    /** The sides a panel closes: those it names, else the one its id is a word for. */
+    private static List<Side> sides(String id, Node panel) {
+        return panel.find("sides")
+                .map(node -> node.texts().stream()
+                        .map(word -> sideNamed(node, word))
+                        .flatMap(Optional::stream)
+                        .toList())
+                .orElseGet(() -> Side.of(id.split("-")).stream().toList());
+    }
+
+    private static Optional<Side> sideNamed(Node node, String word) {
+        Optional<Side> side = Side.of(word);
+        if (side.isEmpty()) {
+            node.problemAt(
+                    word,
+                    "\"" + word + "\" is no side; there are " + Wording.inWords(Side.words()),
+                    Wording.nearest(word, Side.words()));
+        }
+        return side;
     }
 
     private List<Revision> revisions() {

@@ -74,6 +74,7 @@ public final class MachineSchema {
         quantity(panel.withObject("/properties"), "minutes", Dimension.NUMBER)
                 .put("description", "to take it off and put it back");
         text(panel.withObject("/properties").putObject("caution"), "what to beware of");
+        texts(panel.withObject("/properties").putObject("sides"), "sides it closes, where its id does not say so");
     }
 
     private void revisions(ObjectNode node) {

@@ -35,9 +35,9 @@ public enum Side {
         return name().toLowerCase(Locale.ROOT);
     }
 
-    /** The side named by one of the words of a panel's id, e.g. {@code rear} or {@code top-front}: the first such word. */
-    public static Optional<Side> of(Machine.Panel panel) {
-        for (String word : panel.id().split("-")) {
+    /** The side that the first of some words names which names one. */
+    public static Optional<Side> of(String... words) {
+        for (String word : words) {
             for (Side side : values()) {
                 if (side.word().equals(word)) {
                     return Optional.of(side);

@@ -66,6 +66,11 @@ class BadMachineFileTest {
                         "k.yaml:16:10: components / cock / at / 1: this is outside the case, which is 300 mm wide; parts"
                                 + " outside it have no \"at\"."),
                 wrong(
+                        "minutes: 1",
+                        "sides: [top, ceiling], minutes: 1",
+                        "k.yaml:5:38: panels / top / sides: \"ceiling\" is no side; there are rear, right, left, top, front"
+                                + " and bottom."),
+                wrong(
                         "kind: safety valve,",
                         "kind: safety valve, at: [5 mm, 5 cm, 5 cm],",
                         "k.yaml:26:36: components / valve / at / 1: this safety valve is 20 mm wide and would stick out"

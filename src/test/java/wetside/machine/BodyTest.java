@@ -45,8 +45,8 @@ class BodyTest {
     @ParameterizedTest
     @ValueSource(strings = {"top", "top-front", "upper-top"})
     void aPanelSaysItsSideInItsId(String id) {
-        assertThat(Side.of(new Machine.Panel(id, "", 1, ""))).contains(Side.TOP);
-        assertThat(Side.of(new Machine.Panel("lid", "", 1, ""))).isEmpty();
+        assertThat(Side.of(id.split("-"))).contains(Side.TOP);
+        assertThat(Side.of("lid")).isEmpty();
     }
 
     private static Component sized(Component c, List<Double> size) {

@@ -34,8 +34,8 @@ class MachineFileTest {
                         "B",
                         "",
                         List.of(
-                                new Machine.Panel("top", "top grid", 1, "hot above the boiler"),
-                                new Machine.Panel("rear", "rear", 4, ""))));
+                                new Machine.Panel("top", "top grid", 1, "hot above the boiler", List.of(Side.TOP)),
+                                new Machine.Panel("rear", "rear", 4, "", List.of(Side.REAR)))));
         assertThat(file.revisionNames()).containsExactly("A", "B");
         assertThat(file.size().orElseThrow().height()).isEqualTo(0.35, within(1e-12));
         assertThat(file.source()).isEqualTo(kettle());
