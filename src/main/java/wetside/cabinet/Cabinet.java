@@ -1,6 +1,7 @@
 package wetside.cabinet;
 
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.EnumSet;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -25,6 +26,7 @@ public final class Cabinet {
     private final Machine machine;
     private final MachineFile.Case size;
     private final Map<String, Fitted> parts = new LinkedHashMap<>();
+    private final Map<Side, View> views = new EnumMap<>(Side.class);
 
     private Cabinet(MachineFile file, Machine machine, MachineFile.Case size) {
         this.machine = machine;
@@ -126,7 +128,7 @@ public final class Cabinet {
 
     /** What is seen from a side with its panels off. */
     public View from(Side side) {
-        return new View(this, side);
+        return views.computeIfAbsent(side, s -> new View(this, s));
     }
 
     /** The side a part is best shown from: where it is looked for and least hidden. */

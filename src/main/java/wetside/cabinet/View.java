@@ -2,6 +2,7 @@ package wetside.cabinet;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -28,8 +29,9 @@ public final class View {
     private final Side side;
     private final double width;
     private final double height;
+    private final Map<Integer, Rect> boxes = new HashMap<>();
     private final List<Fitted> ordered;
-    private final Map<Fitted, Seen> seen = new LinkedHashMap<>();
+    private final Map<Integer, Seen> seen = new LinkedHashMap<>();
 
     /** How a part is drawn. */
     public enum Manner {
@@ -49,7 +51,7 @@ public final class View {
         ordered = farthestFirst(cabinet.parts());
         for (Fitted part : ordered) {
             double free = share(part);
-            seen.put(part, new Seen(part, box(part), manner(part, free), free));
+            seen.put(part.number(), new Seen(part, box(part), manner(part, free), free));
         }
     }
 
@@ -79,11 +81,11 @@ public final class View {
     }
 
     public Seen of(Fitted part) {
-        return seen.get(part);
+        return seen.get(part.number());
     }
 
     double free(Fitted part) {
-        return seen.get(part).free;
+        return seen.get(part.number()).free;
     }
 
     private Manner manner(Fitted part, double free) {
@@ -102,6 +104,10 @@ public final class View {
     }
 
     Rect box(Fitted part) {
+        return boxes.computeIfAbsent(part.number(), n -> project(part));
+    }
+
+    private Rect project(Fitted part) {
         Body b = part.body();
         boolean mirrored = side == Side.REAR || side == Side.RIGHT;
         double x = mirrored ? width - b.high().get(across()) : b.low().get(across());
