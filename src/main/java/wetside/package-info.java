@@ -29,6 +29,7 @@
  *   <li>{@code drawing}: charts and maps as SVG.
  *   <li>{@code page}: printable sheets: one content as HTML that needs no other file, and as PDF. Its templates are in
  *       {@code src/main/jte}; the build turns them into classes ({@code mvn generate-sources}).
+ *   <li>{@code tour}: walks through a machine in the order things flow, in the words of the kinds.
  *   <li>{@code cabinet}: where parts sit in the case, what panels hide, how a part is reached.
  *   <li>{@code card}: one part on a card: know it, how it fails, how to test it, what comes off first.
  *   <li>{@code cli}: the command line, the only place that prints.

@@ -48,7 +48,8 @@ public final class CabinetDrawing {
         this.chosen = chosen;
         this.named = named;
         double longest = Math.max(
-                cabinet.size().width(), Math.max(cabinet.size().depth(), cabinet.size().height()));
+                cabinet.size().width(),
+                Math.max(cabinet.size().depth(), cabinet.size().height()));
         scale = LARGEST / longest;
     }
 
@@ -90,7 +91,8 @@ public final class CabinetDrawing {
             y += one.height();
             width = Math.max(width, one.width());
         }
-        String title = cabinet.machine().identity().title() + ", " + cabinet.machine().identity().making();
+        String title = cabinet.machine().identity().title() + ", "
+                + cabinet.machine().identity().making();
         Svg svg = new Svg(width, y, title + ": the cabinet", description(sides));
         svg.rect(0, 0, width, y, paint(SHEET));
         laid.forEach(l -> draw(l, svg));
@@ -99,13 +101,16 @@ public final class CabinetDrawing {
 
     private String description(List<Side> sides) {
         String from = String.join(", ", sides.stream().map(Side::word).toList());
-        return "Case seen from the " + from + chosen.map(c -> "; pointed out: " + c.name()).orElse("");
+        return "Case seen from the " + from
+                + chosen.map(c -> "; pointed out: " + c.name()).orElse("");
     }
 
     /** Numbered parts of a view, in the order of their numbers. */
     List<Fitted> numbered(View view) {
         return view.parts().stream()
-                .filter(s -> named.isEmpty() ? isLookedFor(s) : named.contains(s.part().id()) && isShown(s))
+                .filter(s -> named.isEmpty()
+                        ? isLookedFor(s)
+                        : named.contains(s.part().id()) && isShown(s))
                 .map(View.Seen::part)
                 .sorted(Comparator.comparingInt(Fitted::number))
                 .toList();
@@ -113,8 +118,12 @@ public final class CabinetDrawing {
 
     private boolean isLookedFor(View.Seen seen) {
         boolean isLandmark = seen.manner() == View.Manner.AROUND
-                && seen.box().width() * seen.box().height() > LANDMARK * cabinet.size().along(0) * cabinet.size().along(2);
-        return isLandmark || seen.manner() == View.Manner.PLAIN || seen.manner() == View.Manner.BEHIND || isChosen(seen.part());
+                && seen.box().width() * seen.box().height()
+                        > LANDMARK * cabinet.size().along(0) * cabinet.size().along(2);
+        return isLandmark
+                || seen.manner() == View.Manner.PLAIN
+                || seen.manner() == View.Manner.BEHIND
+                || isChosen(seen.part());
     }
 
     private boolean isShown(View.Seen seen) {
@@ -183,7 +192,8 @@ public final class CabinetDrawing {
 
     /** What is seen, in words: "From the rear, rear panel off". */
     private String heading(Side side) {
-        List<String> off = cabinet.panels(side).stream().map(p -> p.name() + " off").toList();
+        List<String> off =
+                cabinet.panels(side).stream().map(p -> p.name() + " off").toList();
         String where = side.axis() == 2 ? " (front below)" : "";
         return "From the " + side.word() + where + (off.isEmpty() ? "" : ", " + String.join(", ", off));
     }
@@ -227,7 +237,9 @@ public final class CabinetDrawing {
     private void leader(Fitted part, Callouts.Callout at, Svg svg) {
         boolean it = isChosen(part);
         svg.line(at.x(), at.y(), at.partX(), at.partY(), paint(it ? ENAMEL : EDGE), it ? 2 : 1, "");
-        svg.raw("<circle cx=\"%.1f\" cy=\"%.1f\" r=\"%.1f\" fill=\"%s\"/>", at.partX(), at.partY(), it ? 3.0 : 2.2, paint(it ? ENAMEL : INK2));
+        svg.raw(
+                "<circle cx=\"%.1f\" cy=\"%.1f\" r=\"%.1f\" fill=\"%s\"/>",
+                at.partX(), at.partY(), it ? 3.0 : 2.2, paint(it ? ENAMEL : INK2));
     }
 
     private void number(Fitted part, Callouts.Callout at, Svg svg) {
@@ -235,14 +247,28 @@ public final class CabinetDrawing {
         svg.raw(
                 "<circle cx=\"%.1f\" cy=\"%.1f\" r=\"%.1f\" fill=\"%s\" stroke=\"%s\" stroke-width=\"1.2\"/>",
                 at.x(), at.y(), Callouts.RADIUS, paint(it ? ENAMEL : SHEET), paint(it ? ENAMEL : INK2));
-        svg.text(at.x(), at.y() + 4.4, "middle", Look.LABEL, 600, paint(it ? SHEET : INK), String.valueOf(part.number()));
+        svg.text(
+                at.x(),
+                at.y() + 4.4,
+                "middle",
+                Look.LABEL,
+                600,
+                paint(it ? SHEET : INK),
+                String.valueOf(part.number()));
     }
 
     private void line(Line line, Svg svg) {
         boolean it = chosen.filter(c -> c.number() == line.number()).isPresent();
         String colour = paint(it ? ENAMEL : INK2);
         if (!line.goesOn()) {
-            svg.text(line.x() + 20, line.y(), "end", Look.NAME, 600, it ? colour : paint(INK), String.valueOf(line.number()));
+            svg.text(
+                    line.x() + 20,
+                    line.y(),
+                    "end",
+                    Look.NAME,
+                    600,
+                    it ? colour : paint(INK),
+                    String.valueOf(line.number()));
         }
         svg.text(line.x() + 28, line.y(), "start", Look.NAME, it ? 600 : 500, colour, line.words());
     }

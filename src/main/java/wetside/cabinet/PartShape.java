@@ -67,7 +67,9 @@ final class PartShape {
             return;
         }
         double wall = thick * 0.55;
-        String d = tall ? swing(r.y(), r.bottom(), r.x(), thick, wall, true) : swing(r.x(), r.right(), r.y(), thick, wall, false);
+        String d = tall
+                ? swing(r.y(), r.bottom(), r.x(), thick, wall, true)
+                : swing(r.x(), r.right(), r.y(), thick, wall, false);
         svg.raw("<path d=\"%s\" stroke-linejoin=\"round\" %s/>", d, ink);
     }
 

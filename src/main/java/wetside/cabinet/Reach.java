@@ -31,7 +31,8 @@ public record Reach(Fitted part, List<Machine.Panel> panels, List<Fitted> first)
         }
         for (Fitted p : first) {
             boolean byHand = Bodies.liftsOut(p.component().kind());
-            steps.add((byHand ? "lift the " : "take the ") + p.name() + " (" + p.number() + ") " + (byHand ? "out" : "off"));
+            steps.add((byHand ? "lift the " : "take the ") + p.name() + " (" + p.number() + ") "
+                    + (byHand ? "out" : "off"));
         }
         return steps;
     }

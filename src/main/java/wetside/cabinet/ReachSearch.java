@@ -55,7 +55,8 @@ final class ReachSearch {
      * is out.
      */
     private List<Fitted> byHand(Fitted part) {
-        boolean inWall = part.body().inWall() || part.home().stream().anyMatch(s -> cabinet.distance(part, s) < AT_WALL);
+        boolean inWall =
+                part.body().inWall() || part.home().stream().anyMatch(s -> cabinet.distance(part, s) < AT_WALL);
         return inWall
                 ? List.of()
                 : inTheWay(part, Side.TOP).stream()

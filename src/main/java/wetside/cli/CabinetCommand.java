@@ -25,7 +25,8 @@ import wetside.machine.Wording;
         name = "cabinet",
         mixinStandardHelpOptions = true,
         versionProvider = Build.class,
-        description = "Where the parts sit in the case: what each panel hides, how each part is reached, views from five sides.")
+        description =
+                "Where the parts sit in the case: what each panel hides, how each part is reached, views from five sides.")
 final class CabinetCommand implements Callable<Integer> {
     private final Console console;
 
@@ -90,8 +91,7 @@ final class CabinetCommand implements Callable<Integer> {
         return cabinet.part(id)
                 .or(() -> machine.inRole(id).flatMap(c -> cabinet.part(c.id())))
                 .orElseThrow(() -> {
-                    List<String> ids =
-                            cabinet.parts().stream().map(Fitted::id).toList();
+                    List<String> ids = cabinet.parts().stream().map(Fitted::id).toList();
                     String near = Wording.nearest(id, ids);
                     return new BadArgument("no part \"" + id + "\""
                             + (near.isEmpty() ? "; there are " + Wording.inWords(ids) : ". Maybe " + near + "."));
@@ -102,7 +102,12 @@ final class CabinetCommand implements Callable<Integer> {
         Map<String, Object> m = new LinkedHashMap<>();
         m.put("machine", cabinet.machine().identity().title());
         m.put("revision", cabinet.machine().identity().revision());
-        m.put("case", List.of(cabinet.size().width(), cabinet.size().depth(), cabinet.size().height()));
+        m.put(
+                "case",
+                List.of(
+                        cabinet.size().width(),
+                        cabinet.size().depth(),
+                        cabinet.size().height()));
         List<Map<String, Object>> parts = new ArrayList<>();
         for (Fitted p : cabinet.parts()) {
             Map<String, Object> one = new LinkedHashMap<>();

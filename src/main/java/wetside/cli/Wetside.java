@@ -26,6 +26,7 @@ import wetside.run.NoSuchThing;
             CheckCommand.class,
             CabinetCommand.class,
             PartCommand.class,
+            TourCommand.class,
             SchemaCommand.class,
             NewCommand.class,
             CommandLine.HelpCommand.class

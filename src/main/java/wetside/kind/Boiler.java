@@ -66,7 +66,7 @@ public final class Boiler implements Kind {
                     Port.fluid("gauge", "for a gauge's capillary, at the top").orPlugged(),
                     Port.fluid("probe", "for a level probe, at the top").orPlugged(),
                     Port.fluid("tap", "to a hot-water tap, low down").orPlugged(),
-                    Port.fluid("drain", "at the bottom").orPlugged(),
+                    Port.fluid("drain", "at the bottom").orPlugged().toWaste(),
                     Port.fluid("dip", "to a group bolted on, from below the surface")
                             .orPlugged(),
                     Port.fluid("filler", "for a filler cap, at the top").orPlugged(),

@@ -93,7 +93,7 @@ public final class LeverGroup implements Kind {
                     Port.fluid("feed", "to the jet"),
                     Port.fluid("brew", "from the jet to the brew valve"),
                     Port.fluid("cup", "through the filter holder"),
-                    Port.fluid("drain", "below the drain valve"),
+                    Port.fluid("drain", "below the drain valve").toWaste(),
                     Port.motion("brew-cam", "lift of the brew valve, 0 to 1"),
                     Port.motion("drain-cam", "lift of the drain valve, 0 to 1"),
                     Port.heat("path", "metal round the water path").orPlugged(),

@@ -37,7 +37,9 @@ public final class OverPressureValve implements Kind {
 
     private static final Declaration DECLARATION = new Declaration(
             "over-pressure valve",
-            List.of(Port.fluid("in", "the pressure side"), Port.fluid("out", "to the drain")),
+            List.of(
+                    Port.fluid("in", "the pressure side"),
+                    Port.fluid("out", "to the drain").toWaste()),
             List.of(SET, BAND, BORE, SPRING, LEAK),
             Trait.RELIEF);
 

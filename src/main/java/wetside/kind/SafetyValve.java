@@ -44,7 +44,9 @@ public final class SafetyValve implements Kind {
 
     private static final Declaration DECLARATION = new Declaration(
             "safety valve",
-            List.of(Port.fluid("in", "the boiler"), Port.fluid("out", "where it blows to")),
+            List.of(
+                    Port.fluid("in", "the boiler"),
+                    Port.fluid("out", "where it blows to").toWaste()),
             List.of(SET, BORE, BAND, BLOWDOWN, SIMMER, SPRING, LEAK),
             Trait.RELIEF);
 

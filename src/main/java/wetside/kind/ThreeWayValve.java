@@ -46,7 +46,8 @@ public final class ThreeWayValve implements Kind {
             List.of(
                     Port.fluid("boiler", "hot water"),
                     Port.fluid("group", "to the group's chamber"),
-                    Port.fluid("drain", "where the group's pressure goes at rest"),
+                    Port.fluid("drain", "where the group's pressure goes at rest")
+                            .toWaste(),
                     Coil.ONE_END,
                     Coil.OTHER_END),
             List.of(

@@ -34,7 +34,9 @@ public final class VacuumBreaker implements Kind {
 
     private static final Declaration DECLARATION = new Declaration(
             "vacuum breaker",
-            List.of(Port.fluid("in", "the boiler"), Port.fluid("out", "to the drain, and where air comes from")),
+            List.of(
+                    Port.fluid("in", "the boiler"),
+                    Port.fluid("out", "to the drain, and where air comes from").toWaste()),
             List.of(BORE, SEATS, REOPENS, LEAK, HELD_SHUT, HELD_OPEN),
             Trait.SHUTS);
 

@@ -19,11 +19,38 @@ import wetside.units.Dimension;
  * @param test    how to test it
  * @param caution what can hurt
  * @param faults  words of every fault by its name
+ * @param tour    what is said where a walk through a machine comes to it
  */
 public record Words(
-        String whatFor, String knowIt, String fails, String test, Caution caution, Map<String, OfFault> faults) {
+        String whatFor,
+        String knowIt,
+        String fails,
+        String test,
+        Caution caution,
+        Map<String, OfFault> faults,
+        OnTour tour) {
     private static final Map<String, Words> READ = new ConcurrentHashMap<>();
+    private static final OnTour NO_TOUR = new OnTour(List.of(), List.of(), List.of(), List.of(), List.of(), List.of());
     private static final List<String> WHO = List.of("owner", "technician", "qualified");
+
+    /**
+     * Whole sentences for a walk through a machine; each list serves the first part of the kind on a walk, the second, and so
+     * on. {@code {next}}, {@code {from}}, {@code {on}} stand for what comes next, what was before, what it is fastened to.
+     *
+     * @param does    what it does here, on a walk along the water, or along the current for what is only electric
+     * @param partly  the same for a vessel that is kept partly filled
+     * @param steam   the same on a walk along the steam
+     * @param drain   the same on a walk along what is let off
+     * @param current the same on a walk along the current, for what has water too
+     * @param noticed what one would notice if it failed
+     */
+    public record OnTour(
+            List<String> does,
+            List<String> partly,
+            List<String> steam,
+            List<String> drain,
+            List<String> current,
+            List<String> noticed) {}
 
     /** Who may, and what can hurt. */
     public record Caution(String who, String says) {}
@@ -63,7 +90,7 @@ public record Words(
     }
 
     private static Words words(Node root) {
-        root.only("kind", "what for", "know it", "fails", "test", "caution", "faults");
+        root.only("kind", "what for", "know it", "fails", "test", "tour", "caution", "faults");
         Node caution = root.need("caution");
         Map<String, OfFault> faults = new LinkedHashMap<>();
         if (root.has("faults")) {
@@ -75,7 +102,23 @@ public record Words(
                 root.text("fails", ""),
                 root.text("test"),
                 new Caution(caution.choice("who", WHO), caution.text("says")),
-                faults);
+                faults,
+                root.find("tour").map(Words::tour).orElse(NO_TOUR));
+    }
+
+    private static OnTour tour(Node node) {
+        node.only("does", "partly", "steam", "drain", "current", "noticed");
+        return new OnTour(
+                sentences(node, "does"),
+                sentences(node, "partly"),
+                sentences(node, "steam"),
+                sentences(node, "drain"),
+                sentences(node, "current"),
+                sentences(node, "noticed"));
+    }
+
+    private static List<String> sentences(Node node, String key) {
+        return node.has(key) ? node.texts(key) : List.of();
     }
 
     private static OfFault fault(Node node) {

@@ -6,26 +6,32 @@ package wetside.machine;
  * @param name     as written in machine files, e.g. {@code in}
  * @param medium   what passes
  * @param optional true when a machine may leave it unjoined (a fluid port left open is then plugged)
+ * @param spent    true when what leaves here is not used any more: let off, emptied
  * @param meaning  one line for the machine-file reference
  */
-public record Port(String name, Medium medium, boolean optional, String meaning) {
+public record Port(String name, Medium medium, boolean optional, boolean spent, String meaning) {
     public static Port fluid(String name, String meaning) {
-        return new Port(name, Medium.FLUID, false, meaning);
+        return new Port(name, Medium.FLUID, false, false, meaning);
     }
 
     public static Port current(String name, String meaning) {
-        return new Port(name, Medium.CURRENT, false, meaning);
+        return new Port(name, Medium.CURRENT, false, false, meaning);
     }
 
     public static Port heat(String name, String meaning) {
-        return new Port(name, Medium.HEAT, false, meaning);
+        return new Port(name, Medium.HEAT, false, false, meaning);
     }
 
     public static Port motion(String name, String meaning) {
-        return new Port(name, Medium.MOTION, false, meaning);
+        return new Port(name, Medium.MOTION, false, false, meaning);
     }
 
     public Port orPlugged() {
-        return new Port(name, medium, true, meaning);
+        return new Port(name, medium, true, spent, meaning);
+    }
+
+    /** What leaves here runs to waste. */
+    public Port toWaste() {
+        return new Port(name, medium, optional, true, meaning);
     }
 }

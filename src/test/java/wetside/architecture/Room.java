@@ -33,9 +33,12 @@ enum Room {
     CARD(
             "a card gathers what others know and knows nothing itself",
             "units machine kind run procedure diagnosis casework drawing page cabinet"),
+    TOUR(
+            "a walk follows what the kinds have built and is told in their words; it computes nothing and prints nothing",
+            "units machine blueprint kind drawing page"),
     CLI(
             "the command line is one of several doors, so nothing behind it may know it",
-            "units physics machine blueprint kind plant run procedure diagnosis casework drawing page cabinet card");
+            "units physics machine blueprint kind plant run procedure diagnosis casework drawing page cabinet card tour");
 
     final String reason;
     private final List<String> mayUse;

@@ -104,7 +104,10 @@ class CabinetTest {
                 assertThat(a.y() + Callouts.RADIUS).isLessThan(laid.height());
                 for (int k = 0; k < all.size(); k++) {
                     if (i != k) {
-                        apart(all.get(i).getKey() + " and " + all.get(k).getKey(), a, all.get(k).getValue());
+                        apart(
+                                all.get(i).getKey() + " and " + all.get(k).getKey(),
+                                a,
+                                all.get(k).getValue());
                     }
                     if (i < k && cross(a, all.get(k).getValue())) {
                         crossings.add(side + ": " + all.get(i).getKey().name() + " and "
@@ -120,9 +123,7 @@ class CabinetTest {
     private static void apart(String who, Callouts.Callout a, Callouts.Callout b) {
         assertThat(Math.hypot(a.x() - b.x(), a.y() - b.y())).as(who).isGreaterThan(2 * Callouts.RADIUS + 1);
         assertThat(Callouts.distance(
-                        new double[] {b.x(), b.y()},
-                        new double[] {a.x(), a.y()},
-                        new double[] {a.partX(), a.partY()}))
+                        new double[] {b.x(), b.y()}, new double[] {a.x(), a.y()}, new double[] {a.partX(), a.partY()}))
                 .as("leader of " + who + " and the other's number")
                 .isGreaterThan(Callouts.RADIUS);
     }

@@ -70,7 +70,9 @@ class ReachTest {
     void theTankIsReachedFromOutside() {
         Cabinet cabinet = cabinet("150 mm", "rear");
         assertThat(reach(cabinet, "tank")).isEqualTo("from outside");
-        assertThat(cabinet.part("tank").orElseThrow().home()).as("its nearest wall").containsExactly(Side.REAR);
+        assertThat(cabinet.part("tank").orElseThrow().home())
+                .as("its nearest wall")
+                .containsExactly(Side.REAR);
     }
 
     @Test
@@ -78,10 +80,16 @@ class ReachTest {
         Cabinet cabinet = cabinet("280 mm", "rear");
         View rear = cabinet.from(Side.REAR);
         Fitted fuse = cabinet.part("fuse").orElseThrow();
-        assertThat(rear.box(fuse).x()).as("right of the machine is left from the rear").isLessThan(0.05);
+        assertThat(rear.box(fuse).x())
+                .as("right of the machine is left from the rear")
+                .isLessThan(0.05);
         assertThat(cabinet.from(Side.FRONT).box(fuse).x()).isGreaterThan(0.25);
-        assertThat(cabinet.from(Side.RIGHT).box(fuse).x()).as("the rear is on the right").isLessThan(0.1);
-        assertThat(cabinet.from(Side.TOP).box(fuse).y()).as("the front is below").isGreaterThan(0.2);
+        assertThat(cabinet.from(Side.RIGHT).box(fuse).x())
+                .as("the rear is on the right")
+                .isLessThan(0.1);
+        assertThat(cabinet.from(Side.TOP).box(fuse).y())
+                .as("the front is below")
+                .isGreaterThan(0.2);
         assertThat(rear.of(cabinet.part("board").orElseThrow()).free()).isZero();
         assertThat(rear.of(fuse).free()).isEqualTo(1);
     }

@@ -35,7 +35,7 @@ class CommandsPageTest {
     Path folder;
 
     @ParameterizedTest
-    @ValueSource(strings = {"diagnose", "readings", "run", "check", "schema", "new"})
+    @ValueSource(strings = {"diagnose", "readings", "run", "check", "schema", "new", "tour"})
     void everyOptionIsDescribed(String command) {
         String page = Pages.read(PAGE);
         Matcher option = OPTION.matcher(out("", command, "--help"));
@@ -55,6 +55,7 @@ class CommandsPageTest {
                 out("", "check", STAND, "--parts", "--json"),
                 out("", "check", broken.toString(), "--json"),
                 out("", "readings", STAND, "--draws", "8", "--json"),
+                out("", "tour", STAND, "--follow", "all", "--json"),
                 out("", "run", STAND, "switched on", "--json"),
                 out(gauge, "diagnose", STAND, "--fed-from", "mains", "--draws", "8", "--json"))) {
             collect(JsonMapper.shared().readTree(json), fields);

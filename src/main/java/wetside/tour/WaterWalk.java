@@ -1,0 +1,155 @@
+package wetside.tour;
+
+import java.util.ArrayDeque;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.Deque;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import wetside.machine.Component;
+import wetside.machine.Installation;
+import wetside.machine.Machine;
+
+/** Goes along {@link WaterWays} and notes each part where it is met first; short ways before long ones. */
+final class WaterWalk {
+    private final WaterWays ways;
+    private final Set<String> seen = new HashSet<>();
+    private final Set<Machine.End> taken = new HashSet<>();
+    private final Deque<String> behind = new ArrayDeque<>();
+    private boolean steam;
+
+    WaterWalk(WaterWays ways) {
+        this.ways = ways;
+    }
+
+    /** From where the machine is fed; where it has no such source, from the one it has. */
+    List<Visit> water(Installation.Feed feed) {
+        List<Machine.End> sources = ways.sources(feed == Installation.Feed.MAINS);
+        if (sources.isEmpty()) {
+            sources = ways.sources(feed != Installation.Feed.MAINS);
+        }
+        return sources.stream()
+                .map(Machine.End::component)
+                .distinct()
+                .filter(id -> !seen.contains(id))
+                .map(id -> start(id, sourcesOf(id)))
+                .toList();
+    }
+
+    private List<WaterWays.Exit> sourcesOf(String id) {
+        List<Machine.End> all = new ArrayList<>(ways.sources(true));
+        all.addAll(ways.sources(false));
+        return all.stream()
+                .filter(end -> end.component().equals(id))
+                .flatMap(this::outOf)
+                .toList();
+    }
+
+    private java.util.stream.Stream<WaterWays.Exit> outOf(Machine.End end) {
+        return ways.across(end).stream().filter(ways::takesIn).map(to -> new WaterWays.Exit(end, to, false));
+    }
+
+    /** From every vessel in which steam stands above water. */
+    List<Visit> steam() {
+        steam = true;
+        List<Visit> visits = new ArrayList<>();
+        for (Component c : ways.machine().components()) {
+            List<Machine.End> ports = ways.steamPorts(c);
+            if (!ports.isEmpty()) {
+                visits.add(start(c.id(), ports.stream().flatMap(this::outOf).toList()));
+            }
+        }
+        return visits;
+    }
+
+    /** From every part that lets something off, in the order of the machine file. */
+    List<Visit> drain() {
+        List<Visit> visits = new ArrayList<>();
+        for (Component c : ways.machine().components()) {
+            if (ways.letsOff(c)) {
+                List<WaterWays.Exit> exits = c.kind().ports().stream()
+                        .map(p -> new Machine.End(c.id(), p.name()))
+                        .filter(ways::isSpent)
+                        .flatMap(this::outOf)
+                        .toList();
+                visits.add(start(c.id(), exits));
+            }
+        }
+        return visits;
+    }
+
+    private Visit start(String id, List<WaterWays.Exit> exits) {
+        Visit visit = new Visit(ways.machine().component(id), seen.add(id) ? Visit.Sort.FIRST : Visit.Sort.AGAIN);
+        go(visit, exits);
+        return visit;
+    }
+
+    private void go(Visit visit, List<WaterWays.Exit> exits) {
+        behind.push(visit.part.id());
+        List<WaterWays.Exit> fresh =
+                exits.stream().filter(e -> !taken.contains(e.from())).toList();
+        fresh.forEach(e -> taken.add(e.from()));
+        for (WaterWays.Exit exit : ordered(fresh)) {
+            visit.on.add(arrive(exit.to(), exit.circulates() || visit.circulating));
+        }
+        behind.pop();
+    }
+
+    private Visit arrive(Machine.End at, boolean circulating) {
+        Visit visit = arrival(at);
+        visit.circulating = circulating;
+        go(visit, onwards(at, visit));
+        return visit;
+    }
+
+    private Visit arrival(Machine.End at) {
+        Component c = ways.machine().component(at.component());
+        if (seen.add(c.id())) {
+            return new Visit(c, Visit.Sort.FIRST);
+        }
+        boolean passed = behind.contains(c.id());
+        if (untaken(at).isEmpty() || steam && passed) {
+            return new Visit(c, passed ? Visit.Sort.RING : Visit.Sort.MEETS);
+        }
+        return new Visit(c, Visit.Sort.AGAIN);
+    }
+
+    private List<WaterWays.Exit> onwards(Machine.End at, Visit visit) {
+        return visit.isReference() ? List.of() : untaken(at);
+    }
+
+    private List<WaterWays.Exit> untaken(Machine.End at) {
+        return ways.exits(at).stream().filter(e -> !taken.contains(e.from())).toList();
+    }
+
+    /** Rings first, then what is let off, then short ways; the longest is the main way. */
+    private List<WaterWays.Exit> ordered(List<WaterWays.Exit> exits) {
+        Map<WaterWays.Exit, Integer> sizes = new HashMap<>();
+        exits.forEach(e -> sizes.put(e, reach(e)));
+        return exits.stream()
+                .sorted(Comparator.comparing((WaterWays.Exit e) -> !e.circulates())
+                        .thenComparing(e -> sizes.get(e))
+                        .thenComparing(e -> !ways.isSpent(e.from())))
+                .toList();
+    }
+
+    /** How many parts lie ahead that have not been seen. */
+    private int reach(WaterWays.Exit exit) {
+        Set<Machine.End> entered = new HashSet<>();
+        Set<String> parts = new HashSet<>();
+        Deque<Machine.End> open = new ArrayDeque<>(List.of(exit.to()));
+        while (!open.isEmpty()) {
+            Machine.End at = open.pop();
+            if (entered.add(at)) {
+                if (!seen.contains(at.component())) {
+                    parts.add(at.component());
+                }
+                untaken(at).forEach(e -> open.push(e.to()));
+            }
+        }
+        return parts.size();
+    }
+}

@@ -1,0 +1,203 @@
+package wetside.tour;
+
+import java.util.ArrayDeque;
+import java.util.ArrayList;
+import java.util.Deque;
+import java.util.HashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import wetside.blueprint.Blueprint;
+import wetside.blueprint.FluidPlan;
+import wetside.kind.Kinds;
+import wetside.machine.Component;
+import wetside.machine.Machine;
+import wetside.machine.Medium;
+import wetside.machine.Port;
+
+/**
+ * Where water, steam and what is let off can go in a machine that works: through each part along the branches its kind has
+ * written, each from where it is meant to come to where it is meant to go.
+ */
+final class WaterWays {
+    /** A port this far above the level is in the steam [share of the volume]. */
+    private static final double ABOVE = 0.005;
+
+    private final Machine machine;
+    private final Blueprint blueprint;
+    private final Map<String, Own> own = new HashMap<>();
+
+    /** What one part has written. */
+    private record Own(
+            List<FluidPlan.Branch> branches,
+            List<FluidPlan.TakeOff> takeOffs,
+            List<FluidPlan.Loop> loops,
+            List<FluidPlan.Opening> openings) {}
+
+    /** A way out of one part to the port of another. */
+    record Exit(Machine.End from, Machine.End to, boolean circulates) {}
+
+    WaterWays(Machine machine) {
+        this.machine = machine;
+        blueprint = new Blueprint(machine);
+        machine.components().forEach(this::build);
+    }
+
+    private void build(Component c) {
+        FluidPlan fluid = blueprint.fluid();
+        int branches = fluid.branches().size();
+        int takeOffs = fluid.takeOffs().size();
+        int loops = fluid.loops().size();
+        int openings = fluid.openings().size();
+        Kinds.of(c).build(c, blueprint);
+        own.put(
+                c.id(),
+                new Own(
+                        List.copyOf(fluid.branches()
+                                .subList(branches, fluid.branches().size())),
+                        List.copyOf(fluid.takeOffs()
+                                .subList(takeOffs, fluid.takeOffs().size())),
+                        List.copyOf(fluid.loops().subList(loops, fluid.loops().size())),
+                        List.copyOf(fluid.openings()
+                                .subList(openings, fluid.openings().size()))));
+    }
+
+    Machine machine() {
+        return machine;
+    }
+
+    /** Parts that water comes from, with the ports it leaves by: a store that runs empty, or an endless supply. */
+    List<Machine.End> sources(boolean endless) {
+        List<Machine.End> sources = new ArrayList<>();
+        for (Component c : machine.components()) {
+            for (FluidPlan.Opening o : own.get(c.id()).openings()) {
+                Set<Integer> reached = reached(c, o.node());
+                ports(c).stream()
+                        .filter(p -> o.stock() == FluidPlan.ALWAYS == endless && reached.contains(node(c, p)))
+                        .map(p -> new Machine.End(c.id(), p.name()))
+                        .filter(end -> !across(end).isEmpty())
+                        .filter(end -> across(end).stream().allMatch(this::takesIn))
+                        .forEach(sources::add);
+            }
+        }
+        return sources;
+    }
+
+    /** Ports of vessels that open into steam, each with something joined to it. */
+    List<Machine.End> steamPorts(Component c) {
+        return ports(c).stream()
+                .filter(p -> own.get(c.id()).takeOffs().stream().anyMatch(t -> t.node() == node(c, p) && isSteam(t)))
+                .map(p -> new Machine.End(c.id(), p.name()))
+                .filter(end -> !across(end).isEmpty())
+                .toList();
+    }
+
+    private boolean isSteam(FluidPlan.TakeOff t) {
+        return t.height() > blueprint.fluid().vessel(t.vessel()).fill() + ABOVE;
+    }
+
+    /** The part's own vessel stands partly empty, so that steam gathers in it. */
+    boolean isPartlyFilled(Component c) {
+        return own.get(c.id()).takeOffs().stream()
+                .anyMatch(
+                        t -> isSteam(t) && blueprint.fluid().vessel(t.vessel()).fill() < 0.95);
+    }
+
+    /** Nothing passes through the part: it only feels what stands in front of it. */
+    boolean isDeadEnd(Component c) {
+        Own o = own.get(c.id());
+        return o.branches().isEmpty()
+                && o.takeOffs().isEmpty()
+                && o.loops().isEmpty()
+                && o.openings().isEmpty();
+    }
+
+    /** Whether anything can enter the part there. */
+    boolean takesIn(Machine.End end) {
+        Component c = machine.component(end.component());
+        Own o = own.get(c.id());
+        int node = node(end);
+        return isDeadEnd(c)
+                || o.branches().stream().anyMatch(b -> b.from() == node)
+                || o.takeOffs().stream().anyMatch(t -> t.node() == node)
+                || o.loops().stream().anyMatch(l -> l.upper() == node)
+                || o.openings().stream().anyMatch(p -> p.node() == node);
+    }
+
+    /** Ways on for what has come in at a port; not by the ports of a vessel that are in its steam. */
+    List<Exit> exits(Machine.End in) {
+        Component c = machine.component(in.component());
+        int entry = node(in);
+        Set<Integer> reached = reached(c, entry);
+        List<Exit> exits = new ArrayList<>();
+        for (Port p : ports(c)) {
+            Machine.End out = new Machine.End(c.id(), p.name());
+            if (!out.equals(in) && reached.contains(node(out))) {
+                boolean ring = own.get(c.id()).loops().stream().anyMatch(l -> l.lower() == node(out));
+                across(out).stream().filter(this::takesIn).forEach(to -> exits.add(new Exit(out, to, ring)));
+            }
+        }
+        return exits;
+    }
+
+    /** What lies on the far side of a port's line. */
+    List<Machine.End> across(Machine.End end) {
+        List<Machine.End> others = new ArrayList<>();
+        for (Machine.Line l : machine.joins().lines()) {
+            if (l.from().equals(end)) {
+                others.add(l.to());
+            } else if (l.to().equals(end)) {
+                others.add(l.from());
+            }
+        }
+        return others;
+    }
+
+    private Set<Integer> reached(Component c, int entry) {
+        Own o = own.get(c.id());
+        Set<Integer> reached = new LinkedHashSet<>(Set.of(entry));
+        Deque<Integer> open = new ArrayDeque<>(reached);
+        while (!open.isEmpty()) {
+            int at = open.pop();
+            List<Integer> next = new ArrayList<>();
+            o.branches().stream().filter(b -> b.from() == at).forEach(b -> next.add(b.to()));
+            o.loops().stream().filter(l -> l.upper() == at).forEach(l -> next.add(l.lower()));
+            o.takeOffs().stream()
+                    .filter(t -> t.node() == at)
+                    .forEach(t -> o.takeOffs().stream()
+                            .filter(other -> other.vessel() == t.vessel() && !isSteam(other))
+                            .forEach(other -> next.add(other.node())));
+            next.stream().filter(reached::add).forEach(open::push);
+        }
+        return reached;
+    }
+
+    /** What leaves the port is not used any more. */
+    boolean isSpent(Machine.End end) {
+        return machine.component(end.component())
+                .kind()
+                .port(end.port())
+                .map(Port::spent)
+                .orElse(false);
+    }
+
+    /** What leaves the part there, or out of the part itself when nothing is joined, runs to waste. */
+    boolean letsOff(Component c) {
+        return ports(c).stream()
+                .anyMatch(p ->
+                        p.spent() && !across(new Machine.End(c.id(), p.name())).isEmpty());
+    }
+
+    private static List<Port> ports(Component c) {
+        return c.kind().ports().stream().filter(p -> p.medium() == Medium.FLUID).toList();
+    }
+
+    private int node(Component c, Port p) {
+        return blueprint.node(c, p.name());
+    }
+
+    int node(Machine.End end) {
+        return blueprint.node(machine.component(end.component()), end.port());
+    }
+}
