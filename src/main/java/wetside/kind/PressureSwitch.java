@@ -47,7 +47,7 @@ public final class PressureSwitch implements Kind {
             Fault.of("contacts welded", 2.0, set(GAP, 0.02)),
             Fault.of("contacts burnt open", 2.0, log(CONTACT, 1e5, Ohms.OPEN)),
             Fault.of("contacts charred", 2.0, log(CONTACT, 1, 30)),
-            Fault.of("capillary blocked", 1.5, log(LAG, 300, 20000)),
+            Fault.of("capillary blocked", 1.5, log(LAG, 100, 2500)),
             Fault.of("membrane leaks", 0.8, log(LEAK, 0.03e-3, 0.4e-3)));
 
     @Override

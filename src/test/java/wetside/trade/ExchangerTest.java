@@ -27,7 +27,9 @@ class ExchangerTest {
 
     @Test
     void theFirstFlushBoilsOffThenFallsIntoTheWorkingRangeWithinSomeHundredGrams() {
-        Bench b = warm().turn("group.holds", "nothing").turn("lever.position", "brew").after(3);
+        Bench b = warm().turn("group.holds", "nothing")
+                .turn("lever.position", "brew")
+                .after(3);
         assertThat(b.slot("exchanger.temperature") - 273.15).isGreaterThan(103);
         assertThat(b.word("cup.comes")).isEqualTo("spits steam");
         assertThat(b.celsius("cup.temperature")).as("boiling at the cup").isBetween(98.0, 100.1);
@@ -94,12 +96,35 @@ class ExchangerTest {
         }
     }
 
+    /** Of pumps of this sort, as data sheets give them: about so many ml a minute against so many bar (from memory). */
+    @Test
+    void itsCurveIsThatOfItsSort() {
+        double[] bar = {0, 3, 6, 9, 12, 16};
+        double[] gramsPerSecond = {10.8, 8.3, 6.7, 4.6, 2.0, 0};
+        for (double bore : new double[] {0.25e-3, 0.35e-3, 0.45e-3, 0.6e-3, 0.8e-3, 1.2e-3}) {
+            Bench b = bench(set("jet", "bore", bore), set("over-pressure", "set pressure", 25e5))
+                    .on()
+                    .after(90)
+                    .flush()
+                    .after(10);
+            double p = b.bar("pump-gauge.needle");
+            int k = 0;
+            while (k < bar.length - 2 && bar[k + 1] < p) {
+                k++;
+            }
+            double share = (p - bar[k]) / (bar[k + 1] - bar[k]);
+            double usual = gramsPerSecond[k] + share * (gramsPerSecond[k + 1] - gramsPerSecond[k]);
+            assertThat(b.read("cup.flow") * 1e3).as("at %s bar", p).isCloseTo(usual, within(0.9));
+        }
+    }
+
     @Test
     void theOverPressureValveLimitsABlindDiscAndScrewedShutThePumpStalls() {
         Bench limited = warm().blind();
         assertThat(limited.bar("pump-gauge.needle")).isBetween(9.4, 10.5);
         assertThat(limited.word("drain-tube.water")).startsWith("runs");
-        Bench shut = warm(set("over-pressure", "set pressure", 25e5), set("pump-gauge", "range", 25e5)).blind();
+        Bench shut = warm(set("over-pressure", "set pressure", 25e5), set("pump-gauge", "range", 25e5))
+                .blind();
         double stall = STALL / 1e5;
         assertThat(shut.bar("pump-gauge.needle")).isBetween(stall - 1.5, stall + 0.3);
         assertThat(shut.word("drain-tube.water")).isEqualTo("dry");
@@ -151,7 +176,9 @@ class ExchangerTest {
         assertThat(high).isBetween(1.27, 1.4);
         assertThat(low).isBetween(1.08, 1.18);
         Bench welded = warm(broken("pressure-switch", "contacts welded", 0));
-        assertThat(welded.word("safety-vent.steam")).as("only the safety valve is left").isEqualTo("jet");
+        assertThat(welded.word("safety-vent.steam"))
+                .as("only the safety valve is left")
+                .isEqualTo("jet");
     }
 
     @Test
@@ -180,7 +207,9 @@ class ExchangerTest {
 
     @Test
     void scaleInTheTubeKeepsBackHeatAndWater() {
-        Bench b = warm(broken("exchanger", "scaled", 0.8)).turn("lever.position", "brew").after(60);
+        Bench b = warm(broken("exchanger", "scaled", 0.8))
+                .turn("lever.position", "brew")
+                .after(60);
         Bench sound = warm().turn("lever.position", "brew").after(60);
         assertThat(b.read("cup.flow")).isLessThan(0.9 * sound.read("cup.flow"));
     }
@@ -195,7 +224,11 @@ class ExchangerTest {
     void booksCloseInBothRevisions() {
         for (String revision : new String[] {"A", "B"}) {
             Bench b = Bench.of("exchanger-lever", revision).on().after(WARM);
-            b.flush().after(30).turn("lever.position", "closed").turn("water-tap.opened", "100 %").after(15);
+            b.flush()
+                    .after(30)
+                    .turn("lever.position", "closed")
+                    .turn("water-tap.opened", "100 %")
+                    .after(15);
             b.turn("water-tap.opened", "0 %").after(120);
             Balance balance = b.run().plant().balance();
             assertThat(Math.abs(balance.waterResidual())).isLessThan(1e-7);
