@@ -32,6 +32,8 @@
  *   <li>{@code tour}: walks through a machine in the order things flow, in the words of the kinds.
  *   <li>{@code cabinet}: where parts sit in the case, what panels hide, how a part is reached.
  *   <li>{@code card}: one part on a card: know it, how it fails, how to test it, what comes off first.
+ *   <li>{@code shop}: the workshop's own data, in one file that survives a crash.
+ *   <li>{@code bench}: the workbench in the browser: pages over all of this.
  *   <li>{@code cli}: the command line, the only place that prints.
  * </ul>
  *

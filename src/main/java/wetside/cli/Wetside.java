@@ -29,6 +29,7 @@ import wetside.run.NoSuchThing;
             TourCommand.class,
             SchemaCommand.class,
             NewCommand.class,
+            BenchCommand.class,
             CommandLine.HelpCommand.class
         },
         footer = {

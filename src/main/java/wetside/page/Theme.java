@@ -7,7 +7,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /** The colours of the design by name, in its two themes and in print. */
-final class Theme {
+public final class Theme {
     private static final Map<String, String[]> TOKENS = new LinkedHashMap<>();
     private static final Map<String, String> NAMES = new LinkedHashMap<>();
     private static final Pattern USE = Pattern.compile("var\\(--([a-z0-9-]+)\\)");
@@ -58,7 +58,7 @@ final class Theme {
     }
 
     /** Declarations that give every name its colour in the reader's theme, and on paper. */
-    static String declarations() {
+    public static String declarations() {
         return ":root{" + values(0) + "}\n@media (prefers-color-scheme:dark){:root{" + values(1)
                 + "}}\n@media print{:root{" + values(2) + "}}\n";
     }

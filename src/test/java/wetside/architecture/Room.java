@@ -36,9 +36,15 @@ enum Room {
     TOUR(
             "a walk follows what the kinds have built and is told in their words; it computes nothing and prints nothing",
             "units machine blueprint kind drawing page"),
+    SHOP("a workshop's data outlives every page that shows it", "units"),
+    BENCH(
+            "the browser is a door like the command line: it shows what others compute and keep",
+            "units physics water machine blueprint kind plant run procedure diagnosis casework drawing page cabinet card"
+                    + " tour map shop"),
     CLI(
             "the command line is one of several doors, so nothing behind it may know it",
-            "units physics machine blueprint kind plant run procedure diagnosis casework drawing page cabinet card tour");
+            "units physics machine blueprint kind plant run procedure diagnosis casework drawing page cabinet card tour map"
+                    + " shop bench");
 
     final String reason;
     private final List<String> mayUse;

@@ -1,0 +1,56 @@
+package wetside.bench;
+
+import io.javalin.Javalin;
+import io.javalin.config.JavalinConfig;
+import java.time.Clock;
+import java.util.List;
+import wetside.shop.Shop;
+
+/** The running server. */
+public final class Bench implements AutoCloseable {
+    /** Forms are small; photos are the largest things sent. */
+    private static final long LARGEST_REQUEST = 12_000_000;
+
+    private final Javalin server;
+
+    private Bench(Javalin server) {
+        this.server = server;
+    }
+
+    /** Serves a shop on the loopback address; port 0 takes any that is free. */
+    public static Bench start(Shop shop, Clock clock, int port) {
+        Workshop workshop = new Workshop(shop, clock);
+        Pages pages = new Pages();
+        List<Routes> all = List.of(new Assets(), new JobsPages(workshop, pages));
+        Javalin server = Javalin.create(config -> {
+            quiet(config);
+            new Guard().routes(config.routes);
+            new Troubles(pages).routes(config.routes);
+            all.forEach(r -> r.routes(config.routes));
+        });
+        return new Bench(server.start("127.0.0.1", port));
+    }
+
+    private static void quiet(JavalinConfig config) {
+        config.startup.showJavalinBanner = false;
+        config.startup.showOldJavalinVersionWarning = false;
+        // Holds the program open for five seconds after everything else has ended.
+        config.startup.startupWatcherEnabled = false;
+        config.http.maxRequestSize = LARGEST_REQUEST;
+        config.http.generateEtags = false;
+    }
+
+    public int port() {
+        return server.port();
+    }
+
+    /** Where a browser finds it. */
+    public String address() {
+        return "http://127.0.0.1:" + port() + "/";
+    }
+
+    @Override
+    public void close() {
+        server.stop();
+    }
+}

@@ -1,0 +1,10 @@
+package wetside.shop;
+
+/** Somebody else changed the same thing in between; nothing was saved, what was typed is still in the form. */
+public final class Conflict extends RuntimeException {
+    private static final long serialVersionUID = 1;
+
+    Conflict(String what) {
+        super(what + " was changed by somebody else in the meantime; look at it again, then save");
+    }
+}

@@ -1,0 +1,75 @@
+package wetside.shop;
+
+import java.util.List;
+import java.util.Optional;
+import org.jdbi.v3.core.mapper.reflect.ConstructorMapper;
+
+/** Owners and their machines. */
+public final class Register {
+    private final Shop shop;
+
+    public Register(Shop shop) {
+        this.shop = shop;
+    }
+
+    /** Enters an owner and says its id. */
+    public long owner(String name, String phone, String email, String address) {
+        return shop.change(h -> {
+            long id = h.createUpdate("INSERT INTO owner (name, phone, email, address)"
+                            + " VALUES (:name, :phone, :email, :address)")
+                    .bind("name", name)
+                    .bind("phone", phone)
+                    .bind("email", email)
+                    .bind("address", address)
+                    .executeAndReturnGeneratedKeys("id")
+                    .mapTo(Long.class)
+                    .one();
+            Words.write(h, "owner", id, name, phone + " " + email + " " + address);
+            return id;
+        });
+    }
+
+    /** Enters a machine (its id and version are not looked at) and says its id. */
+    public long machine(RegisteredMachine m) {
+        return shop.change(h -> {
+            long id = h.createUpdate("INSERT INTO machine (serial, file, revision, supply, owner_id, fed_from,"
+                            + " supply_pressure, water_conductivity, voltage, altitude, ambient, bought, note)"
+                            + " VALUES (:serial, :file, :revision, :supply, :ownerId, :fedFrom, :supplyPressure,"
+                            + " :waterConductivity, :voltage, :altitude, :ambient, :bought, :note)")
+                    .bindMethods(m)
+                    .executeAndReturnGeneratedKeys("id")
+                    .mapTo(Long.class)
+                    .one();
+            Words.write(h, "machine", id, m.serial(), m.file().replace('-', ' ') + " " + m.note());
+            return id;
+        });
+    }
+
+    public Optional<RegisteredMachine> bySerial(String serial) {
+        return shop.read(h -> h.createQuery("SELECT * FROM machine WHERE serial = :serial")
+                .bind("serial", serial)
+                .map(ConstructorMapper.of(RegisteredMachine.class))
+                .findOne());
+    }
+
+    public RegisteredMachine machine(long id) {
+        return shop.read(h -> h.createQuery("SELECT * FROM machine WHERE id = :id")
+                .bind("id", id)
+                .map(ConstructorMapper.of(RegisteredMachine.class))
+                .one());
+    }
+
+    public Owner owner(long id) {
+        return shop.read(h -> h.createQuery("SELECT * FROM owner WHERE id = :id")
+                .bind("id", id)
+                .map(ConstructorMapper.of(Owner.class))
+                .one());
+    }
+
+    /** By serial. */
+    public List<RegisteredMachine> machines() {
+        return shop.read(h -> h.createQuery("SELECT * FROM machine ORDER BY serial")
+                .map(ConstructorMapper.of(RegisteredMachine.class))
+                .list());
+    }
+}
