@@ -18,7 +18,14 @@ final class Assets implements Routes {
     private static final List<String> OWN = List.of("bench.css", "bench.js");
     private static final String COLOURS = "colours.css";
     private static final Map<String, String> TYPES = Map.of(
-            "css", "text/css; charset=utf-8", "js", "text/javascript; charset=utf-8", "woff2", "font/woff2", "svg", "image/svg+xml");
+            "css",
+            "text/css; charset=utf-8",
+            "js",
+            "text/javascript; charset=utf-8",
+            "woff2",
+            "font/woff2",
+            "svg",
+            "image/svg+xml");
     private static final String VERSION = version();
 
     static String address() {

@@ -14,8 +14,9 @@ import java.util.Set;
 final class Guard implements Routes {
     private static final Set<String> HERE = Set.of("127.0.0.1", "localhost", "[::1]");
     private static final Set<String> HARMLESS = Set.of("GET", "HEAD");
-    private static final String POLICY = "default-src 'none'; script-src 'self'; style-src 'self'; img-src 'self' data:;"
-            + " font-src 'self'; connect-src 'self'; form-action 'self'; base-uri 'none'; frame-ancestors 'none'";
+    private static final String POLICY =
+            "default-src 'none'; script-src 'self'; style-src 'self'; img-src 'self' data:;"
+                    + " font-src 'self'; connect-src 'self'; form-action 'self'; base-uri 'none'; frame-ancestors 'none'";
 
     @Override
     public void routes(RoutesConfig routes) {
@@ -47,7 +48,8 @@ final class Guard implements Routes {
             return false;
         }
         String origin = context.header("Origin");
-        return origin == null || URI.create(origin).getAuthority() != null
-                && URI.create(origin).getAuthority().equals(context.header("Host"));
+        return origin == null
+                || URI.create(origin).getAuthority() != null
+                        && URI.create(origin).getAuthority().equals(context.header("Host"));
     }
 }

@@ -34,7 +34,8 @@ public final class Troubles implements Routes {
         routes.exception(NoSuchThing.class, (e, c) -> tell(c, 404, e.getMessage(), ""));
         routes.exception(BadForm.class, (e, c) -> tell(c, 422, e.getMessage(), "Go back, set it right, save again."));
         routes.exception(
-                HttpResponseException.class, (e, c) -> tell(c, e.getStatus(), words(e.getStatus(), e.getMessage()), ""));
+                HttpResponseException.class,
+                (e, c) -> tell(c, e.getStatus(), words(e.getStatus(), e.getMessage()), ""));
         routes.exception(Exception.class, (e, c) -> {
             LOG.error("{} {}", c.method(), c.path(), e);
             tell(c, 500, "A fault of ours: this page could not be made.", "Nothing was lost. The log says more.");

@@ -20,10 +20,16 @@ import wetside.shop.ShopTrouble;
 final class BenchCommand implements Callable<Integer> {
     private final Console console;
 
-    @Option(names = "--data", paramLabel = "FOLDER", description = "folder with the workshop's data; made if it is not there")
+    @Option(
+            names = "--data",
+            paramLabel = "FOLDER",
+            description = "folder with the workshop's data; made if it is not there")
     private String folder = Path.of(System.getProperty("user.home"), "wetside").toString();
 
-    @Option(names = "--port", paramLabel = "N", description = "port on this computer; 7711 if not said, 0 for any free one")
+    @Option(
+            names = "--port",
+            paramLabel = "N",
+            description = "port on this computer; 7711 if not said, 0 for any free one")
     private int port = 7711;
 
     BenchCommand(Console console) {
@@ -59,7 +65,8 @@ final class BenchCommand implements Callable<Integer> {
         try {
             return Bench.start(shop, Clock.systemUTC(), port);
         } catch (RuntimeException e) {
-            throw new BadArgument("port " + port + " cannot be used (" + e.getMessage() + "); choose another with --port");
+            throw new BadArgument(
+                    "port " + port + " cannot be used (" + e.getMessage() + "); choose another with --port");
         }
     }
 

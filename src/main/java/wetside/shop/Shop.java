@@ -63,8 +63,8 @@ public final class Shop implements AutoCloseable {
 
     /** One process has a folder; a second would find its jobs changing under its hands. */
     private static FileChannel lock(Path folder) throws IOException {
-        FileChannel channel = FileChannel.open(
-                folder.resolve("wetside.lock"), StandardOpenOption.CREATE, StandardOpenOption.WRITE);
+        FileChannel channel =
+                FileChannel.open(folder.resolve("wetside.lock"), StandardOpenOption.CREATE, StandardOpenOption.WRITE);
         try {
             FileLock lock = channel.tryLock();
             if (lock != null) {

@@ -19,7 +19,10 @@ public final class Words {
 
     /** Best first. Every word typed must begin a word of what is found. */
     public List<Hit> find(String typed, int most) {
-        String query = Stream.of(typed.replaceAll("[^\\p{L}\\p{N}\\s-]", " ").replace('-', ' ').strip().split("\\s+"))
+        String query = Stream.of(typed.replaceAll("[^\\p{L}\\p{N}\\s-]", " ")
+                        .replace('-', ' ')
+                        .strip()
+                        .split("\\s+"))
                 .filter(w -> !w.isEmpty())
                 .limit(8)
                 .map(w -> "\"" + w + "\"*")
@@ -41,7 +44,9 @@ public final class Words {
 
     /** In the place of what was written of it before; the row's number is that of the thing, so this stays quick. */
     static void write(Handle h, String sort, String ref, String title, String body) {
-        h.createUpdate("DELETE FROM words WHERE rowid = :row").bind("row", row(sort, ref)).execute();
+        h.createUpdate("DELETE FROM words WHERE rowid = :row")
+                .bind("row", row(sort, ref))
+                .execute();
         h.createUpdate("INSERT INTO words (rowid, sort, ref, title, body) VALUES (:row, :sort, :ref, :title, :body)")
                 .bind("row", row(sort, ref))
                 .bind("sort", sort)
@@ -53,12 +58,13 @@ public final class Words {
 
     private static long row(String sort, String ref) {
         long number = Long.parseLong(ref);
-        return number * 4 + switch (sort) {
-            case "job" -> 0;
-            case "machine" -> 1;
-            case "owner" -> 2;
-            case "part" -> 3;
-            default -> throw new IllegalArgumentException(sort);
-        };
+        return number * 4
+                + switch (sort) {
+                    case "job" -> 0;
+                    case "machine" -> 1;
+                    case "owner" -> 2;
+                    case "part" -> 3;
+                    default -> throw new IllegalArgumentException(sort);
+                };
     }
 }

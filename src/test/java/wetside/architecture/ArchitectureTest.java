@@ -118,12 +118,14 @@ class ArchitectureTest {
     }
 
     @Test
-    void thereIsNoDatabaseYet() {
+    void onlyTheShopKnowsOfADatabase() {
         check(noClasses()
+                .that()
+                .resideOutsideOfPackage("wetside.shop..")
                 .should()
                 .dependOnClassesThat()
-                .resideInAnyPackage("java.sql..", "javax.sql..")
-                .because("the shop's records will have a package of their own, and SQL will stay in it"));
+                .resideInAnyPackage("java.sql..", "javax.sql..", "org.jdbi..", "com.zaxxer..", "org.flywaydb..")
+                .because("SQL stays in the shop, so that what is kept can change without any page"));
     }
 
     @Test

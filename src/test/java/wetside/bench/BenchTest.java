@@ -52,11 +52,16 @@ class BenchTest {
         HttpResponse<String> page = get("/jobs");
         assertThat(page.statusCode()).isEqualTo(200);
         assertThat(page.body()).contains("Open jobs").contains("waiting for a part");
-        assertThat(page.headers().firstValue("Content-Security-Policy").orElse("")).contains("default-src 'none'");
-        for (String asset : new String[] {"bench.css", "bench.js", "colours.css", "mark.svg", "encode-sans-400.woff2"}) {
-            assertThat(get(Assets.address() + "/" + asset).statusCode()).as(asset).isEqualTo(200);
+        assertThat(page.headers().firstValue("Content-Security-Policy").orElse(""))
+                .contains("default-src 'none'");
+        for (String asset :
+                new String[] {"bench.css", "bench.js", "colours.css", "mark.svg", "encode-sans-400.woff2"}) {
+            assertThat(get(Assets.address() + "/" + asset).statusCode())
+                    .as(asset)
+                    .isEqualTo(200);
         }
-        assertThat(get(Assets.address() + "/..%2f..%2fsimplelogger.properties").statusCode()).isEqualTo(404);
+        assertThat(get(Assets.address() + "/..%2f..%2fsimplelogger.properties").statusCode())
+                .isEqualTo(404);
     }
 
     @Test

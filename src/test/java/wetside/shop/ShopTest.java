@@ -44,7 +44,8 @@ class ShopTest {
             assertThat(job.opened()).isEqualTo(NOON);
             assertThat(jobs.timeline(job.id())).extracting(Entry::words).containsExactly("it drips");
             assertThat(jobs.openTickets()).extracting(Jobs.Ticket::owner).containsExactly("R. Osgood");
-            assertThat(new Register(shop).bySerial("C 24 0718").orElseThrow().supplyPressure()).isEqualTo(2e5);
+            assertThat(new Register(shop).bySerial("C 24 0718").orElseThrow().supplyPressure())
+                    .isEqualTo(2e5);
         }
     }
 
@@ -66,7 +67,8 @@ class ShopTest {
     @Test
     void wordsAreFoundByTheirBeginnings() {
         try (Shop shop = Shop.open(folder)) {
-            long number = new Jobs(shop, at(NOON)).open(machine(shop, "H 21 0402"), "Steam comes out underneath", "desk");
+            long number =
+                    new Jobs(shop, at(NOON)).open(machine(shop, "H 21 0402"), "Steam comes out underneath", "desk");
             Words words = new Words(shop);
             assertThat(words.find("steam under", 10)).extracting(Words.Hit::ref).containsExactly("" + number);
             assertThat(words.find("0402", 10)).extracting(Words.Hit::sort).containsExactlyInAnyOrder("machine", "job");
@@ -79,7 +81,9 @@ class ShopTest {
     void oneProcessHasAFolder() {
         try (Shop shop = Shop.open(folder)) {
             assertThat(shop.folder()).isEqualTo(folder);
-            assertThatThrownBy(() -> Shop.open(folder)).isInstanceOf(ShopTrouble.class).hasMessageContaining("another Wetside");
+            assertThatThrownBy(() -> Shop.open(folder))
+                    .isInstanceOf(ShopTrouble.class)
+                    .hasMessageContaining("another Wetside");
         }
     }
 
@@ -87,17 +91,22 @@ class ShopTest {
     void aFileThatIsNoShopIsLeftAsItIs() throws IOException {
         Path file = folder.resolve(Shop.FILE);
         Files.writeString(file, "this is my shopping list, and it is long enough to look at\n".repeat(100));
-        assertThatThrownBy(() -> Shop.open(folder)).isInstanceOf(ShopTrouble.class).hasMessageContaining("no file of a workshop");
+        assertThatThrownBy(() -> Shop.open(folder))
+                .isInstanceOf(ShopTrouble.class)
+                .hasMessageContaining("no file of a workshop");
         assertThat(Files.readString(file)).startsWith("this is my shopping list");
     }
 
     @Test
     void aNewerFileIsRefused() {
         try (Shop shop = Shop.open(folder)) {
-            shop.change(h -> h.execute("INSERT INTO flyway_schema_history (installed_rank, version, description, type, script,"
-                    + " checksum, installed_by, execution_time, success)"
-                    + " VALUES (99, '99', 'later', 'SQL', 'V99__later.sql', 1, 'x', 1, 1)"));
+            shop.change(h ->
+                    h.execute("INSERT INTO flyway_schema_history (installed_rank, version, description, type, script,"
+                            + " checksum, installed_by, execution_time, success)"
+                            + " VALUES (99, '99', 'later', 'SQL', 'V99__later.sql', 1, 'x', 1, 1)"));
         }
-        assertThatThrownBy(() -> Shop.open(folder)).isInstanceOf(ShopTrouble.class).hasMessageContaining("newer Wetside");
+        assertThatThrownBy(() -> Shop.open(folder))
+                .isInstanceOf(ShopTrouble.class)
+                .hasMessageContaining("newer Wetside");
     }
 }
