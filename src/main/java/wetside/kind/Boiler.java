@@ -61,6 +61,8 @@ public final class Boiler implements Kind {
                     Port.fluid("upper", "hot pipe to a group, at the top").orPlugged(),
                     Port.fluid("lower", "return pipe from a group").orPlugged(),
                     Port.fluid("steam", "to a steam tap, at the top").orPlugged(),
+                    Port.fluid("second steam", "to another steam tap, at the top")
+                            .orPlugged(),
                     Port.fluid("relief", "for a safety valve, at the top").orPlugged(),
                     Port.fluid("breaker", "for a vacuum breaker, at the top").orPlugged(),
                     Port.fluid("gauge", "for a gauge's capillary, at the top").orPlugged(),
@@ -100,7 +102,8 @@ public final class Boiler implements Kind {
         int water = b.heatNode(c, "water");
         int vessel = b.fluid().vessel(c.id(), c.get(VOLUME), c.get(STIFFNESS), c.get(FILL), water);
         double top = 1 - c.get(DOME);
-        List.of("upper", "steam", "relief", "breaker", "gauge", "probe").forEach(p -> open(c, p, vessel, top, b));
+        List.of("upper", "steam", "second steam", "relief", "breaker", "gauge", "probe")
+                .forEach(p -> open(c, p, vessel, top, b));
         open(c, "feed", vessel, c.get(FEED_HEIGHT), b);
         open(c, "lower", vessel, LOW, b);
         open(c, "tap", vessel, LOW, b);

@@ -71,7 +71,7 @@ final class HeatStep {
         sourceNode = plan.sources().stream().mapToInt(s -> nodes.of(s.node())).toArray();
         sourceSlot = plan.sources().stream().mapToInt(HeatPlan.Source::power).toArray();
         loopHot = new int[fluid.loops().size()];
-        loopCold = fluid.loops().stream().mapToInt(l -> nodes.of(l.heatNode())).toArray();
+        loopCold = new int[loopHot.length];
         loopConductance = new double[loopHot.length];
     }
 
@@ -79,9 +79,10 @@ final class HeatStep {
         return sourceSlot;
     }
 
-    /** Ties loop {@code i} to the content of its vessel and sets its present conductance [W/K]. */
-    void loop(int i, int vesselNode, double ua) {
+    /** Ties circulation {@code i} to the content of its vessel and what hangs on it; sets its present conductance [W/K]. */
+    void loop(int i, int vesselNode, int metalNode, double ua) {
         loopHot[i] = vesselNode;
+        loopCold[i] = metalNode;
         loopConductance[i] = ua;
     }
 

@@ -109,6 +109,7 @@ public final class Plant {
             heat.loop(
                     i,
                     v,
+                    g,
                     loops[i].conductance(x, temperatures[v], temperatures[g], vessels[loops[i].vessel()].level()));
         }
         heat.cover(vessels);
