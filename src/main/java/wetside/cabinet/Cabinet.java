@@ -145,6 +145,14 @@ public final class Cabinet {
         return best;
     }
 
+    /** Parts by the way to them, in words. */
+    public Map<String, List<Fitted>> ways(List<Fitted> parts) {
+        Map<String, List<Fitted>> ways = new LinkedHashMap<>();
+        parts.forEach(p ->
+                ways.computeIfAbsent(reach(p).words(), way -> new ArrayList<>()).add(p));
+        return ways;
+    }
+
     /** How to get at a part. */
     public Reach reach(Fitted part) {
         return new ReachSearch(this).to(part);

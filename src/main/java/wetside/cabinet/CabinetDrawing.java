@@ -25,10 +25,8 @@ import wetside.machine.Side;
  * parts plain; what is behind others thin and dashed, what is looked for from another side thin; the chosen part in enamel.
  */
 public final class CabinetDrawing {
-    private static final double LARGEST = 460;
     private static final double MARGIN = 16;
     private static final double HEAD = 26;
-    private static final double LEGEND = 262;
     private static final double ROW = 17;
     private static final double FOOT = 9;
     /** Parts as large as this share of the front are numbered wherever they are seen, to find one's way by. */
@@ -37,20 +35,40 @@ public final class CabinetDrawing {
     private final Cabinet cabinet;
     private final Optional<Fitted> chosen;
     private final Set<String> named;
+    private final Room room;
     private final double scale;
+
+    /** How large a drawing is: the longest measure of the case, and the width of the names beside it. */
+    public enum Room {
+        /** On a screen of its own. */
+        SCREEN(460, 262),
+        /** Across a sheet. */
+        SHEET(350, 216),
+        /** In half of a sheet, without names. */
+        HALF(230, 0);
+
+        private final double longest;
+        private final double legend;
+
+        Room(double longest, double legend) {
+            this.longest = longest;
+            this.legend = legend;
+        }
+    }
 
     /**
      * @param chosen the part to point out, if any
      * @param named  ids of the parts to number; empty for all that are looked for from a side
      */
-    public CabinetDrawing(Cabinet cabinet, Optional<Fitted> chosen, Set<String> named) {
+    public CabinetDrawing(Cabinet cabinet, Optional<Fitted> chosen, Set<String> named, Room room) {
         this.cabinet = cabinet;
+        this.room = room;
         this.chosen = chosen;
         this.named = named;
         double longest = Math.max(
                 cabinet.size().width(),
                 Math.max(cabinet.size().depth(), cabinet.size().height()));
-        scale = LARGEST / longest;
+        scale = room.longest / longest;
     }
 
     /** What stands where in the drawing of one view; for tests and for whoever puts views together. */
@@ -60,16 +78,38 @@ public final class CabinetDrawing {
     /** A line of the legend. */
     public record Line(int number, String words, double x, double y, boolean goesOn) {}
 
-    /** One view without heading and names, for a narrow column; {@link #caption} says what is on it. */
-    public String small(Side side) {
-        Laid laid = lay(side, -HEAD);
-        double width = laid.width() - LEGEND - 20;
-        double height = laid.frame().outline().bottom() + laid.frame().outline().y() + FOOT;
+    /** One view without heading and names, and no larger than what is on it; {@link #caption} says what that is. */
+    public String bare(Side side) {
+        View view = cabinet.from(side);
+        Frame there = new Frame(view, 0, 0, scale);
+        Rect all = extent(there.outline(), Callouts.of(there, numbered(view)));
+        Frame frame = new Frame(view, -all.x(), -all.y(), scale);
+        Laid laid = new Laid(frame, Callouts.of(frame, numbered(view)), List.of(), all.width(), all.height());
         String title = cabinet.machine().identity().title() + ": " + caption(side);
-        Svg svg = new Svg(width, height, title, description(List.of(side)));
-        svg.rect(0, 0, width, height, paint(SHEET));
+        Svg svg = new Svg(all.width(), all.height(), title, description(List.of(side)));
         body(laid, svg);
         return svg.end();
+    }
+
+    /** How wide {@link #bare} is. */
+    public double bareWidth(Side side) {
+        View view = cabinet.from(side);
+        Frame there = new Frame(view, 0, 0, scale);
+        return extent(there.outline(), Callouts.of(there, numbered(view))).width();
+    }
+
+    private static Rect extent(Rect outline, Map<Fitted, Callouts.Callout> callouts) {
+        double left = outline.x() - 6;
+        double top = outline.y() - 6;
+        double right = outline.right() + 6;
+        double bottom = outline.bottom() + FOOT + 4;
+        for (Callouts.Callout c : callouts.values()) {
+            left = Math.min(left, c.x() - Callouts.RADIUS - 2);
+            top = Math.min(top, c.y() - Callouts.RADIUS - 2);
+            right = Math.max(right, c.x() + Callouts.RADIUS + 2);
+            bottom = Math.max(bottom, c.y() + Callouts.RADIUS + 2);
+        }
+        return new Rect(left, top, right - left, bottom - top);
     }
 
     /** "From the rear, rear panel off. 4 water tank". */
@@ -94,7 +134,9 @@ public final class CabinetDrawing {
         String title = cabinet.machine().identity().title() + ", "
                 + cabinet.machine().identity().making();
         Svg svg = new Svg(width, y, title + ": the cabinet", description(sides));
-        svg.rect(0, 0, width, y, paint(SHEET));
+        if (room == Room.SCREEN) {
+            svg.rect(0, 0, width, y, paint(SHEET));
+        }
         laid.forEach(l -> draw(l, svg));
         return svg.end();
     }
@@ -145,7 +187,7 @@ public final class CabinetDrawing {
         List<Line> legend = legend(view, parts, x, top + MARGIN + HEAD + 18);
         double drawn = frame.outline().bottom() + out + FOOT + MARGIN - top;
         double listed = legend.isEmpty() ? 0 : legend.get(legend.size() - 1).y() + MARGIN - top;
-        return new Laid(frame, callouts, legend, x + LEGEND + MARGIN, Math.max(drawn, listed));
+        return new Laid(frame, callouts, legend, x + room.legend + MARGIN, Math.max(drawn, listed));
     }
 
     private List<Line> legend(View view, List<Fitted> parts, double x, double top) {
@@ -154,7 +196,7 @@ public final class CabinetDrawing {
         for (Fitted p : parts) {
             boolean hidden = view.of(p).manner() == View.Manner.BEHIND;
             boolean first = true;
-            for (String words : Svg.wrapped(p.name() + (hidden ? ", behind others" : ""), Look.NAME, LEGEND - 30)) {
+            for (String words : Svg.wrapped(p.name() + (hidden ? ", behind others" : ""), Look.NAME, room.legend - 30)) {
                 lines.add(new Line(p.number(), words, x, y, !first));
                 first = false;
                 y += ROW;
@@ -195,7 +237,7 @@ public final class CabinetDrawing {
         List<String> off =
                 cabinet.panels(side).stream().map(p -> p.name() + " off").toList();
         String where = side.axis() == 2 ? " (front below)" : "";
-        return "From the " + side.word() + where + (off.isEmpty() ? "" : ", " + String.join(", ", off));
+        return "From the " + side.word() + where + (off.isEmpty() ? ", no panel here" : ", " + String.join(", ", off));
     }
 
     /** The lid's edge above and feet below; nothing when seen from above. */
@@ -212,14 +254,16 @@ public final class CabinetDrawing {
     private void parts(Frame frame, Svg svg) {
         PartShape shape = new PartShape(svg, frame);
         for (View.Seen s : frame.view().parts()) {
-            if (s.manner() == View.Manner.AROUND && !isChosen(s.part())) {
-                shape.draw(s.part(), ink(INSET, EDGE, 1, ""));
-            } else if (s.manner() == View.Manner.PLAIN && !isChosen(s.part())) {
-                shape.draw(s.part(), ink(SHEET, INK2, 1.8, ""));
+            boolean isPlain = s.manner() == View.Manner.PLAIN
+                    && (named.isEmpty() || named.contains(s.part().id()));
+            if (s.manner() == View.Manner.BEHIND || s.manner() == View.Manner.LEFT_OUT || isChosen(s.part())) {
+                continue;
             }
+            shape.draw(s.part(), isPlain ? ink(SHEET, INK2, 1.8, "") : ink(INSET, EDGE, 1, ""));
         }
         for (View.Seen s : frame.view().parts()) {
-            if (s.manner() == View.Manner.BEHIND && !isChosen(s.part())) {
+            boolean isNamed = named.isEmpty() || named.contains(s.part().id());
+            if (s.manner() == View.Manner.BEHIND && isNamed && !isChosen(s.part())) {
                 shape.draw(s.part(), ink(null, INK3, 1, "3 3"));
             }
         }

@@ -21,7 +21,7 @@ final class ReachSearch {
 
     private static final double LEAST_GRAZE = 0.004;
     /** What has less than this share of the moved part's room comes off with it or is undone in passing. */
-    private static final double FITTING = 0.15;
+    private static final double FITTING = 0.2;
     /** A part this near to a wall without a panel shows in it [m]. */
     private static final double AT_WALL = 0.02;
     /** Work of taking a part off, in panels. */
@@ -96,7 +96,7 @@ final class ReachSearch {
                 || other.body().bends()
                 || inOpenedWall
                 || other.body().volume() < FITTING * part.body().volume()
-                || other.far(side) < part.near(side) - LEAST_GRAZE) {
+                || other.far(side) < part.near(side) - part.body().size(side.axis()) / 2) {
             return false;
         }
         for (int axis = 0; axis < 3; axis++) {

@@ -130,8 +130,16 @@ public final class View {
         if (a == b || box(a).overlap(box(b)) <= TOUCH) {
             return false;
         }
-        boolean inEachOther = a.body().overlap(b.body(), side.axis()) > TOUCH;
-        return inEachOther ? a.body().volume() < b.body().volume() : a.far(side) >= b.near(side) - TOUCH;
+        boolean inEachOther = a.body().overlap(b.body(), side.axis()) > TOUCH + depthOfLesser(a, b) / 2;
+        return inEachOther ? a.body().volume() < b.body().volume() : middle(a) > middle(b);
+    }
+
+    private double depthOfLesser(Fitted a, Fitted b) {
+        return Math.min(a.body().size(side.axis()), b.body().size(side.axis()));
+    }
+
+    private double middle(Fitted part) {
+        return part.near(side) + part.far(side);
     }
 
     /** A part comes after everything it is over; where that goes round in a circle, by its near face. */

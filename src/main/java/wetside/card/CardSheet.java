@@ -19,6 +19,9 @@ import wetside.page.Sheet;
 
 /** A card as a printable sheet. */
 public final class CardSheet {
+    /** Width of a sheet's text, in the units of drawings. */
+    private static final double SHEET = 664;
+
     private final Card card;
     private final CardWords words;
     private final Installed installed;
@@ -78,23 +81,19 @@ public final class CardSheet {
         }
         List<Block.Drawing> drawings = new ArrayList<>();
         for (Side side : sides(cabinet.get(), card.fitted().get())) {
-            String svg = drawing().small(side);
-            String caption = drawing().caption(side);
-            drawings.add(new Block.Drawing(svg, caption, caption, 0.5));
+            CabinetDrawing drawing = drawing(card, cabinet.get(), CabinetDrawing.Room.HALF);
+            String caption = drawing.caption(side);
+            drawings.add(new Block.Drawing(drawing.bare(side), caption, caption, drawing.bareWidth(side) / SHEET));
         }
         return Optional.of(new Block.Drawings(drawings));
     }
 
-    private CabinetDrawing drawing() {
-        return drawing(card, cabinet.orElseThrow());
-    }
-
     /** The part pointed out, numbers for it, what it could be taken for and what comes off first. */
-    public static CabinetDrawing drawing(Card card, Cabinet cabinet) {
+    public static CabinetDrawing drawing(Card card, Cabinet cabinet, CabinetDrawing.Room room) {
         Set<String> named = new LinkedHashSet<>(Set.of(card.part().id()));
         card.lookAlike().ifPresent(l -> named.add(l.other().id()));
         card.reach().ifPresent(r -> r.first().forEach(f -> named.add(f.id())));
-        return new CabinetDrawing(cabinet, card.fitted(), named);
+        return new CabinetDrawing(cabinet, card.fitted(), named, room);
     }
 
     /** The side it is best seen from, and the one beside it from which more of it is free. */
@@ -119,7 +118,7 @@ public final class CardSheet {
                     "; ", f.notices().stream().map(words::notice).toList());
             String says = card.reader() == Who.OWNER ? f.words().owner() : f.words().says();
             rows.add(Block.Row.of(
-                    words.failure(f) + ": " + says, shows.isEmpty() ? "nothing that is read from outside tells it" : shows));
+                    words.failure(f) + ": " + says, shows.isEmpty() ? "no reading tells it clearly" : shows));
         }
         return new Block.Table(List.of(Block.Column.words("What happens"), Block.Column.words("What shows it")), rows);
     }

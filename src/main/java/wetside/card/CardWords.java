@@ -104,10 +104,10 @@ public final class CardWords {
                 Locale.ROOT, "%s (%.0f %% of its failures)", capital(f.name()), 100 * f.share());
     }
 
-    /** What shows a failure: "drain tube during the shot: a steady run instead of dry". */
+    /** What shows a failure: "look at the drain tube: runs (normally dry)". */
     public String notice(Card.Notice n) {
-        return n.asking().procedure().says() + ": " + n.then().words() + " instead of "
-                + n.normally().words();
+        return n.asking().procedure().says() + ": " + n.then().words() + " (normally "
+                + n.normally().words() + ")";
     }
 
     /** The rule of a caution and how to keep it. */

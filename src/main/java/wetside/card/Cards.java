@@ -28,7 +28,7 @@ public final class Cards {
     /** A sign below this many standard deviations is not worth a line. */
     private static final double WORTH = 2.5;
 
-    private static final int MOST_NOTICES = 2;
+    private static final int MOST_NOTICES = 3;
     private static final int MOST_CHECKS = 6;
 
     private final MachineFile file;

@@ -13,12 +13,15 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import wetside.cabinet.Cabinet;
 import wetside.cabinet.CabinetDrawing;
+import wetside.cabinet.CabinetSheet;
 import wetside.cabinet.Fitted;
 import wetside.kind.Kinds;
 import wetside.machine.Machine;
 import wetside.machine.MachineFile;
 import wetside.machine.Side;
 import wetside.machine.Wording;
+import wetside.page.HtmlSheet;
+import wetside.page.PdfSheet;
 
 /** Where parts sit, what panels hide, how parts are reached. */
 @Command(
@@ -48,6 +51,12 @@ final class CabinetCommand implements Callable<Integer> {
     @Option(names = "--svg", paramLabel = "FILE", description = "write the drawing to a file")
     private String svg;
 
+    @Option(names = "--html", paramLabel = "FILE", description = "write views and tables as a page")
+    private String html;
+
+    @Option(names = "--pdf", paramLabel = "FILE", description = "write views and tables for printing, A4")
+    private String pdf;
+
     @Option(names = "--json", description = "for programs")
     private boolean json;
 
@@ -64,15 +73,16 @@ final class CabinetCommand implements Callable<Integer> {
                         + " ..., depth: ..., height: ...}"));
         Optional<Fitted> chosen = Optional.ofNullable(part).map(id -> fitted(cabinet, id));
         List<Side> sides = from == null ? cabinet.sides() : List.of(side(from));
-        if (svg != null) {
-            OutputFile out = OutputFile.of("--svg", svg);
-            out.write(new CabinetDrawing(cabinet, chosen, Set.of()).svg(sides));
-            console.line("Written: " + out.path());
-        } else if (json) {
+        Written written = new Written(svg, html, pdf);
+        if (json) {
             console.result(Json.print(json(cabinet)));
-        } else {
+        } else if (written.isEmpty()) {
             new CabinetText(cabinet, console).print(sides, chosen);
         }
+        written.svg(() -> new CabinetDrawing(cabinet, chosen, Set.of(), CabinetDrawing.Room.SCREEN).svg(sides));
+        written.html(() -> HtmlSheet.of(new CabinetSheet(cabinet, chosen).sheet(sides)));
+        written.pdf(() -> PdfSheet.of(new CabinetSheet(cabinet, chosen).sheet(sides)));
+        written.told(json ? line -> {} : console::line);
         return 0;
     }
 

@@ -4,8 +4,9 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import wetside.cabinet.Cabinet;
+import wetside.cabinet.CabinetSheet;
 import wetside.cabinet.Fitted;
-import wetside.cabinet.Reach;
+
 import wetside.cabinet.View;
 import wetside.machine.Machine;
 import wetside.machine.Side;
@@ -55,12 +56,10 @@ final class CabinetText {
     private void parts(String head, List<Fitted> parts) {
         console.line("");
         console.text("", head + (parts.isEmpty() ? ": nothing" : ""));
-        Table table = new Table("rll").most(1, 38);
-        for (Fitted p : parts) {
-            Reach reach = cabinet.reach(p);
-            table.row(String.valueOf(p.number()), p.name(), reach.words());
-        }
-        table.print(console, "  ");
+        cabinet.ways(parts).forEach((way, there) -> {
+            console.text("  ", way + ":");
+            console.text("      ", CabinetSheet.named(there));
+        });
     }
 
     private void one(Fitted p) {

@@ -54,7 +54,7 @@ final class CardText {
             console.text("  ", words.failure(f) + ": " + (owner ? f.words().owner() : f.words().says()) + ".");
             f.notices().forEach(n -> console.text("      shows: ", words.notice(n)));
             if (f.notices().isEmpty()) {
-                console.text("      shows: ", "nothing this reader could read");
+                console.text("      shows: ", "no reading tells it clearly");
             }
         }
     }

@@ -7,6 +7,7 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import wetside.cabinet.Cabinet;
+import wetside.cabinet.CabinetDrawing;
 import wetside.card.Card;
 import wetside.card.CardSheet;
 import wetside.card.Cards;
@@ -104,7 +105,7 @@ final class PartCommand implements Callable<Integer> {
             throw new BadArgument("--svg: \"" + card.part().id() + "\" has no place in the case that this reader may look"
                     + " at, so there is nothing to draw");
         }
-        return CardSheet.drawing(card, cabinet.get())
+        return CardSheet.drawing(card, cabinet.get(), CabinetDrawing.Room.SCREEN)
                 .svg(CardSheet.sides(cabinet.get(), card.fitted().get()));
     }
 

@@ -29,7 +29,7 @@ enum Room {
             "units physics machine blueprint kind plant run procedure diagnosis"),
     DRAWING("a picture shows a machine and a run and computes nothing of its own", "units machine kind run"),
     PAGE("a sheet of paper does not know what is on it", ""),
-    CABINET("where parts sit follows from boxes and panels, whatever the parts do", "units machine kind drawing"),
+    CABINET("where parts sit follows from boxes and panels, whatever the parts do", "units machine kind drawing page"),
     CARD(
             "a card gathers what others know and knows nothing itself",
             "units machine kind run procedure diagnosis casework drawing page cabinet"),

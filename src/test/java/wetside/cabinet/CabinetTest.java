@@ -43,7 +43,7 @@ class CabinetTest {
     void everyPartIsDrawnInsideTheCaseAndSeenSomewhere(Case one) {
         Cabinet cabinet = one.cabinet();
         Set<Fitted> numbered = new LinkedHashSet<>();
-        CabinetDrawing drawing = new CabinetDrawing(cabinet, Optional.empty(), Set.of());
+        CabinetDrawing drawing = new CabinetDrawing(cabinet, Optional.empty(), Set.of(), CabinetDrawing.Room.SCREEN);
         for (Side side : one.cabinet().sides()) {
             CabinetDrawing.Laid laid = drawing.lay(side, 0);
             Rect outline = laid.frame().outline();
@@ -88,7 +88,7 @@ class CabinetTest {
     @ParameterizedTest
     @MethodSource("machines")
     void numbersAndNamesKeepApart(Case one) {
-        CabinetDrawing drawing = new CabinetDrawing(one.cabinet(), Optional.empty(), Set.of());
+        CabinetDrawing drawing = new CabinetDrawing(one.cabinet(), Optional.empty(), Set.of(), CabinetDrawing.Room.SHEET);
         List<String> crossings = new ArrayList<>();
         for (Side side : one.cabinet().sides()) {
             CabinetDrawing.Laid laid = drawing.lay(side, 0);
