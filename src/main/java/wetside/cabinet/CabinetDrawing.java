@@ -196,7 +196,8 @@ public final class CabinetDrawing {
         for (Fitted p : parts) {
             boolean hidden = view.of(p).manner() == View.Manner.BEHIND;
             boolean first = true;
-            for (String words : Svg.wrapped(p.name() + (hidden ? ", behind others" : ""), Look.NAME, room.legend - 30)) {
+            for (String words :
+                    Svg.wrapped(p.name() + (hidden ? ", behind others" : ""), Look.NAME, room.legend - 30)) {
                 lines.add(new Line(p.number(), words, x, y, !first));
                 first = false;
                 y += ROW;
@@ -208,7 +209,14 @@ public final class CabinetDrawing {
     private void draw(Laid laid, Svg svg) {
         Rect c = laid.frame().outline();
         double top = c.y() - (c.x() - MARGIN) - HEAD + 12;
-        svg.text(MARGIN, top, "start", Look.NAME, 600, paint(INK), heading(laid.frame().view().side()));
+        svg.text(
+                MARGIN,
+                top,
+                "start",
+                Look.NAME,
+                600,
+                paint(INK),
+                heading(laid.frame().view().side()));
         body(laid, svg);
         laid.legend().forEach(line -> line(line, svg));
     }

@@ -24,10 +24,11 @@ public final class CabinetSheet {
     public Sheet sheet(List<Side> sides) {
         List<Sheet.Section> sections = new ArrayList<>();
         List<Block> views = new ArrayList<>();
-        views.add(new Block.Caution(
-                Level.TECHNICIAN,
-                "Inside the case: technicians only",
-                "Unplug, cool, let the pressure off before a panel comes off; mind sharp edges. Owners leave the case shut."));
+        views.add(
+                new Block.Caution(
+                        Level.TECHNICIAN,
+                        "Inside the case: technicians only",
+                        "Unplug, cool, let the pressure off before a panel comes off; mind sharp edges. Owners leave the case shut."));
         for (Side side : sides) {
             String svg = drawing.svg(List.of(side));
             views.add(new Block.Drawing(svg, drawing.caption(side), "", 1));

@@ -47,7 +47,10 @@ public final class CardSheet {
             sections.add(new Sheet.Section("How it fails", fails()));
         }
         if (!card.checks().isEmpty()) {
-            sections.add(new Sheet.Section("How to test it", new Block.Prose(CardWords.sentence(card.words().test())), checks()));
+            sections.add(new Sheet.Section(
+                    "How to test it",
+                    new Block.Prose(CardWords.sentence(card.words().test())),
+                    checks()));
         }
         return new Sheet(words.title(), "part card", plate(), "", sections, note());
     }
@@ -114,9 +117,10 @@ public final class CardSheet {
     private Block fails() {
         List<Block.Row> rows = new ArrayList<>();
         for (Card.Failure f : card.fails()) {
-            String shows = String.join(
-                    "; ", f.notices().stream().map(words::notice).toList());
-            String says = card.reader() == Who.OWNER ? f.words().owner() : f.words().says();
+            String shows =
+                    String.join("; ", f.notices().stream().map(words::notice).toList());
+            String says =
+                    card.reader() == Who.OWNER ? f.words().owner() : f.words().says();
             rows.add(Block.Row.of(
                     words.failure(f) + ": " + says, shows.isEmpty() ? "no reading tells it clearly" : shows));
         }
@@ -143,7 +147,8 @@ public final class CardSheet {
     }
 
     private String note() {
-        String beyond = card.withheld() == 0 ? "" : " " + card.withheld() + " more checks are for others than the reader.";
+        String beyond =
+                card.withheld() == 0 ? "" : " " + card.withheld() + " more checks are for others than the reader.";
         return "Readings are what the machine's twin gives: 5 to 95 % of machines within tolerances, instrument included."
                 + " Shares of failures are assumed rates. Local codes come first." + beyond;
     }

@@ -51,7 +51,9 @@ public final class CardWords {
 
     private String knowIt() {
         String mark = card.part().place().mark();
-        return sentence(mark) + (mark.isEmpty() ? "" : " ") + sentence(card.words().knowIt());
+        return sentence(mark)
+                + (mark.isEmpty() ? "" : " ")
+                + sentence(card.words().knowIt());
     }
 
     private static String lookAlike(LookAlike other) {
@@ -84,9 +86,11 @@ public final class CardWords {
 
     /** Its part number here, and what other makings have. */
     private String makings() {
-        Card.Making own = card.makings().stream().filter(Card.Making::own).findFirst().orElseThrow();
+        Card.Making own =
+                card.makings().stream().filter(Card.Making::own).findFirst().orElseThrow();
         List<String> words = new ArrayList<>();
-        words.add(capital(own.making()) + ": " + (own.part().isEmpty() ? "no part number in the machine file" : own.part()));
+        words.add(capital(own.making()) + ": "
+                + (own.part().isEmpty() ? "no part number in the machine file" : own.part()));
         for (Card.Making m : card.makings()) {
             if (!m.own()) {
                 boolean same = m.differs().isEmpty() && m.part().equals(own.part());
@@ -100,8 +104,7 @@ public final class CardWords {
 
     /** "Held open by grit (38 % of its failures): it leaks at any pressure." */
     public String failure(Card.Failure f) {
-        return String.format(
-                Locale.ROOT, "%s (%.0f %% of its failures)", capital(f.name()), 100 * f.share());
+        return String.format(Locale.ROOT, "%s (%.0f %% of its failures)", capital(f.name()), 100 * f.share());
     }
 
     /** What shows a failure: "look at the drain tube: runs (normally dry)". */

@@ -57,14 +57,15 @@ public final class Cards {
         Component part = machine.component(id);
         Words words = Words.of(part.kind().name());
         Who level = level(part, words);
-        Optional<Fitted> fitted =
-                cabinet.flatMap(c -> c.part(id)).filter(f -> reader != Who.OWNER || f.behind().isEmpty());
+        Optional<Fitted> fitted = cabinet.flatMap(c -> c.part(id))
+                .filter(f -> reader != Who.OWNER || f.behind().isEmpty());
         Signs signs = Signs.of(casework, id, draws);
         List<Asking> allowed = signs.askings().stream()
                 .filter(a -> a.question().effort().allowed(reader))
                 .toList();
         List<Card.Check> all = checks(part, signs, signs.askings());
-        List<Card.Check> checks = all.stream().filter(c -> allowed.contains(c.asking())).toList();
+        List<Card.Check> checks =
+                all.stream().filter(c -> allowed.contains(c.asking())).toList();
         return new Card(
                 part,
                 PartNumbers.of(file).of(id),
@@ -72,7 +73,8 @@ public final class Cards {
                 level,
                 reader,
                 fitted,
-                fitted.filter(f -> reader.covers(level)).map(f -> cabinet.orElseThrow().reach(f)),
+                fitted.filter(f -> reader.covers(level))
+                        .map(f -> cabinet.orElseThrow().reach(f)),
                 fitted.flatMap(f -> LookAlike.of(f, cabinet.orElseThrow())),
                 failures(part, signs, allowed),
                 checks.stream().limit(MOST_CHECKS).toList(),
@@ -119,7 +121,9 @@ public final class Cards {
     }
 
     private static List<Asking> owners(List<Asking> askings) {
-        return askings.stream().filter(a -> a.question().effort().allowed(Who.OWNER)).toList();
+        return askings.stream()
+                .filter(a -> a.question().effort().allowed(Who.OWNER))
+                .toList();
     }
 
     /** What reads the part itself, then what tells its failures best; the least demanding first. */
@@ -129,7 +133,8 @@ public final class Cards {
             if (c.component().filter(part.id()::equals).isPresent()) {
                 signs.notices(c.cause().id(), askings, WORTH).stream()
                         .limit(2)
-                        .forEach(n -> telling.merge(n.asking(), n.clearness() * c.cause().weight(), Double::sum));
+                        .forEach(n -> telling.merge(
+                                n.asking(), n.clearness() * c.cause().weight(), Double::sum));
             }
         }
         Predicate<Asking> direct = a -> reads(a.procedure(), part);

@@ -103,6 +103,8 @@ public record LookAlike(Fitted other, boolean sameKind, List<String> differs) {
                 ways.add(String.format(Locale.ROOT, "%.0f mm %s", Math.abs(further) * 1000, way));
             }
         }
-        return ways.isEmpty() ? Optional.empty() : Optional.of("it sits " + String.join(", ", ways) + ", seen from the front");
+        return ways.isEmpty()
+                ? Optional.empty()
+                : Optional.of("it sits " + String.join(", ", ways) + ", seen from the front");
     }
 }

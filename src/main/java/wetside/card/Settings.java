@@ -17,15 +17,11 @@ final class Settings {
         List<Card.Setting> settings = new ArrayList<>();
         for (int i = 0; i < c.kind().parameters().size(); i++) {
             Parameter p = c.kind().parameters().get(i);
-            boolean said = p.mustBeGiven()
-                    || c.value(i) != p.usual()
-                    || !c.spread(i).equals(p.spread());
+            boolean said =
+                    p.mustBeGiven() || c.value(i) != p.usual() || !c.spread(i).equals(p.spread());
             if (p.use() != Parameter.Use.CONDITION && (said || p.use() == Parameter.Use.SETTING)) {
                 settings.add(new Card.Setting(
-                        p.name(),
-                        value(c, i),
-                        said ? "by the machine file" : "usual for its kind",
-                        p.meaning()));
+                        p.name(), value(c, i), said ? "by the machine file" : "usual for its kind", p.meaning()));
             }
         }
         return settings;

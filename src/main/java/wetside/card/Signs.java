@@ -54,7 +54,9 @@ final class Signs {
     private double[] values(int cause, Asking asking) {
         Signatures s = library.signatures();
         int q = library.question(asking.question().id());
-        return IntStream.range(0, s.draws(cause)).mapToDouble(k -> s.value(cause, k, q)).toArray();
+        return IntStream.range(0, s.draws(cause))
+                .mapToDouble(k -> s.value(cause, k, q))
+                .toArray();
     }
 
     /** How clearly a reading tells a cause from a whole machine, in standard deviations of what it reads when whole. */
@@ -64,8 +66,8 @@ final class Signs {
         Expected then = expected(c, asking);
         if (asking.question().answering() instanceof Answering.Choice choice) {
             double apart = choice.options().stream()
-                    .mapToDouble(o -> Math.abs(
-                            normally.shares().getOrDefault(o, 0.0) - then.shares().getOrDefault(o, 0.0)))
+                    .mapToDouble(o -> Math.abs(normally.shares().getOrDefault(o, 0.0)
+                            - then.shares().getOrDefault(o, 0.0)))
                     .sum();
             return SURE * apart / 2 * (1 - choice.errorRate());
         }

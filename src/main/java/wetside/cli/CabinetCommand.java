@@ -42,7 +42,10 @@ final class CabinetCommand implements Callable<Integer> {
     @Mixin
     private MachineChoice choice;
 
-    @Option(names = "--from", paramLabel = "SIDE", description = "rear, right, left, top, front or bottom; all if not said")
+    @Option(
+            names = "--from",
+            paramLabel = "SIDE",
+            description = "rear, right, left, top, front or bottom; all if not said")
     private String from;
 
     @Option(names = "--part", paramLabel = "ID", description = "the part to point out")
@@ -88,9 +91,8 @@ final class CabinetCommand implements Callable<Integer> {
 
     private static Side side(String word) {
         return Side.of(word)
-                .orElseThrow(() ->
-                        new BadArgument("--from is " + Wording.inWords(Side.words()).replace(" and ", " or ") + ", not '"
-                                + word + "'"));
+                .orElseThrow(() -> new BadArgument("--from is "
+                        + Wording.inWords(Side.words()).replace(" and ", " or ") + ", not '" + word + "'"));
     }
 
     static Fitted fitted(Cabinet cabinet, String id) {

@@ -6,7 +6,6 @@ import java.util.Optional;
 import wetside.cabinet.Cabinet;
 import wetside.cabinet.CabinetSheet;
 import wetside.cabinet.Fitted;
-
 import wetside.cabinet.View;
 import wetside.machine.Machine;
 import wetside.machine.Side;

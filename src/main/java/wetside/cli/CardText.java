@@ -51,7 +51,10 @@ final class CardText {
         console.line("How it fails, the most frequent first (rates are assumed)");
         for (Card.Failure f : card.fails()) {
             boolean owner = card.reader() == Who.OWNER;
-            console.text("  ", words.failure(f) + ": " + (owner ? f.words().owner() : f.words().says()) + ".");
+            console.text(
+                    "  ",
+                    words.failure(f) + ": "
+                            + (owner ? f.words().owner() : f.words().says()) + ".");
             f.notices().forEach(n -> console.text("      shows: ", words.notice(n)));
             if (f.notices().isEmpty()) {
                 console.text("      shows: ", "no reading tells it clearly");

@@ -49,7 +49,8 @@ final class PartCommand implements Callable<Integer> {
     @Option(
             names = "--who",
             paramLabel = "WHO",
-            description = "for whom: owner, technician (if not said) or qualified; an owner's card stays outside the case")
+            description =
+                    "for whom: owner, technician (if not said) or qualified; an owner's card stays outside the case")
     private String who;
 
     @Option(
@@ -102,8 +103,8 @@ final class PartCommand implements Callable<Integer> {
 
     private static String drawing(Card card, Optional<Cabinet> cabinet) {
         if (card.fitted().isEmpty() || cabinet.isEmpty()) {
-            throw new BadArgument("--svg: \"" + card.part().id() + "\" has no place in the case that this reader may look"
-                    + " at, so there is nothing to draw");
+            throw new BadArgument("--svg: \"" + card.part().id()
+                    + "\" has no place in the case that this reader may look" + " at, so there is nothing to draw");
         }
         return CardSheet.drawing(card, cabinet.get(), CabinetDrawing.Room.SCREEN)
                 .svg(CardSheet.sides(cabinet.get(), card.fitted().get()));

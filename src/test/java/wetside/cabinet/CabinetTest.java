@@ -88,7 +88,8 @@ class CabinetTest {
     @ParameterizedTest
     @MethodSource("machines")
     void numbersAndNamesKeepApart(Case one) {
-        CabinetDrawing drawing = new CabinetDrawing(one.cabinet(), Optional.empty(), Set.of(), CabinetDrawing.Room.SHEET);
+        CabinetDrawing drawing =
+                new CabinetDrawing(one.cabinet(), Optional.empty(), Set.of(), CabinetDrawing.Room.SHEET);
         List<String> crossings = new ArrayList<>();
         for (Side side : one.cabinet().sides()) {
             CabinetDrawing.Laid laid = drawing.lay(side, 0);

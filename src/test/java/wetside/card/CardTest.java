@@ -48,7 +48,8 @@ class CardTest {
             assertThat(n.then().words()).isNotEqualTo("dry");
         });
         assertThat(card.fails().stream().mapToDouble(Card.Failure::share).sum()).isCloseTo(1, within(1e-9));
-        assertThat(card.checks()).anySatisfy(c -> assertThat(c.expected().words()).isEqualTo("dry"));
+        assertThat(card.checks())
+                .anySatisfy(c -> assertThat(c.expected().words()).isEqualTo("dry"));
     }
 
     @Test
@@ -66,7 +67,8 @@ class CardTest {
     @Test
     void twinPartsAreToldApartByPlaceAndMark() {
         Cabinet cabinet = NEWEST.cabinet().orElseThrow();
-        LookAlike other = LookAlike.of(cabinet.part("brew-limit-line").orElseThrow(), cabinet).orElseThrow();
+        LookAlike other = LookAlike.of(cabinet.part("brew-limit-line").orElseThrow(), cabinet)
+                .orElseThrow();
         assertThat(other.other().id()).isEqualTo("brew-limit-neutral");
         assertThat(other.sameKind()).isTrue();
         assertThat(other.differs())
@@ -89,7 +91,8 @@ class CardTest {
                 assertThat(c.asking().question().effort().who()).isEqualTo(Who.OWNER);
                 assertThat(c.asking().question().effort().panels()).isEmpty();
             });
-            String page = HtmlSheet.of(new CardSheet(card, Installed.of(machine, Installation.UNKNOWN), cards.cabinet()).sheet());
+            String page = HtmlSheet.of(
+                    new CardSheet(card, Installed.of(machine, Installation.UNKNOWN), cards.cabinet()).sheet());
             if (inside) {
                 assertThat(page).doesNotContain("panel off").contains("Leave it to a");
             }
@@ -101,14 +104,15 @@ class CardTest {
         Cards cards = NEWEST;
         Card card = cards.card("steam-element", Who.ELECTRICIAN, DRAWS);
         assertThat(card.reach().orElseThrow().first()).extracting(f -> f.id()).containsExactly("board");
-        Sheet sheet = new CardSheet(card, Installed.of(FILE.machine("B"), Installation.UNKNOWN), cards.cabinet()).sheet();
-        List<Block> blocks = sheet.sections().stream()
-                .flatMap(s -> s.blocks().stream())
-                .collect(Collectors.toList());
-        assertThat(blocks).anySatisfy(b -> assertThat(b).isInstanceOfSatisfying(Block.Drawings.class, d -> {
-            assertThat(d.drawings()).hasSize(2);
-            assertThat(d.drawings().get(0).caption()).contains("66 control board");
-        }));
+        Sheet sheet =
+                new CardSheet(card, Installed.of(FILE.machine("B"), Installation.UNKNOWN), cards.cabinet()).sheet();
+        List<Block> blocks =
+                sheet.sections().stream().flatMap(s -> s.blocks().stream()).collect(Collectors.toList());
+        assertThat(blocks)
+                .anySatisfy(b -> assertThat(b).isInstanceOfSatisfying(Block.Drawings.class, d -> {
+                    assertThat(d.drawings()).hasSize(2);
+                    assertThat(d.drawings().get(0).caption()).contains("66 control board");
+                }));
         assertThat(card.checks()).anySatisfy(c -> {
             assertThat(c.direct()).isTrue();
             assertThat(c.expected().words()).endsWith("Ω");
