@@ -34,7 +34,9 @@ public final class DrainTube implements Kind {
 
     private static final Declaration DECLARATION = new Declaration(
             "drain tube",
-            List.of(Port.fluid("in", "upper end; the lower end hangs over the drip tray")),
+            List.of(
+                    Port.fluid("in", "upper end; the lower end hangs over the drip tray"),
+                    Port.fluid("over", "the tray it hangs over").orPlugged()),
             List.of(BORE, LENGTH, FREE, OFF));
 
     private static final List<Fault> FAULTS = List.of(
@@ -56,7 +58,7 @@ public final class DrainTube implements Kind {
         FluidPlan.Passage tube = Blueprint.pipe(c.get(BORE), c.get(LENGTH), 2, Terms.Liquid.HOT);
         FluidPlan.Passage narrow = Blueprint.jet(c.get(BORE) * Math.sqrt(c.get(FREE)), Terms.SHARP, Terms.Liquid.HOT);
         int in = b.node(c, "in");
-        int end = b.innerNode();
+        int end = b.node(c, "over");
         FluidPlan.Passage both = new FluidPlan.Passage(tube.a() + narrow.a(), tube.b() + narrow.b());
         b.fluid().branch(c.id(), in, end, both, FluidPlan.ALWAYS);
         Outflow.readings(c, b.fluid().outlet(c.id(), end), b);

@@ -50,7 +50,7 @@ public final class DripTray implements Kind {
     public void build(Component c, Blueprint b) {
         List<FluidPlan.Outlet> ends = new ArrayList<>();
         for (String way : WAYS) {
-            ends.add(b.fluid().outlet(c.id() + " " + way, b.node(c, way)));
+            ends.add(above(c, way, b));
         }
         double first = c.get(START) * c.get(CAPACITY);
         int content = b.slots().smooth(c.id() + ".content", first);
@@ -61,6 +61,15 @@ public final class DripTray implements Kind {
         b.reading(c, "water", Dimension.MASS, 0.03, x -> x[content]);
         b.choice(c, "looks", List.of("empty", "some water", "full"), x -> looks(x[content], c.get(CAPACITY)));
         b.choice(c, "edge", List.of("dry", "has run over"), x -> x[over] > 5e-3 ? 1 : 0);
+    }
+
+    /** What ends over the tray, if it comes before the tray in the machine file; else the open end of the tray's own port. */
+    private static FluidPlan.Outlet above(Component c, String way, Blueprint b) {
+        int node = b.node(c, way);
+        return b.fluid().outlets().stream()
+                .filter(o -> o.node() == node)
+                .findFirst()
+                .orElseGet(() -> b.fluid().outlet(c.id() + " " + way, node));
     }
 
     private static int looks(double content, double capacity) {

@@ -7,6 +7,7 @@ import wetside.blueprint.Blueprint;
 import wetside.machine.Component;
 import wetside.machine.Declaration;
 import wetside.machine.Machine;
+import wetside.machine.Port;
 
 /** The register of kinds: the one list a new kind is added to. */
 public final class Kinds {
@@ -108,10 +109,15 @@ public final class Kinds {
         return BY_NAME.get(c.kind().name());
     }
 
-    /** All parts of a machine, written down by their kinds. */
+    /** All parts of a machine, written down by their kinds; what looks into a boiler after the boilers. */
     public static Blueprint blueprint(Machine machine) {
         Blueprint b = new Blueprint(machine);
-        machine.components().forEach(c -> of(c).build(c, b));
+        machine.components().stream().filter(c -> !looksIn(c)).forEach(c -> of(c).build(c, b));
+        machine.components().stream().filter(Kinds::looksIn).forEach(c -> of(c).build(c, b));
         return b;
+    }
+
+    private static boolean looksIn(Component c) {
+        return c.kind().ports().stream().anyMatch(Port::screwed);
     }
 }

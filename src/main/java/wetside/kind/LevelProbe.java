@@ -54,7 +54,7 @@ public final class LevelProbe implements Kind {
             List.of(
                     Port.current("rod", "its terminal"),
                     Port.current("body", "thread in the boiler"),
-                    Port.fluid("boiler", "the fitting it is screwed into")),
+                    Port.fluid("boiler", "the fitting it is screwed into").intoBoiler()),
             List.of(TIP, CELL, BARE, FILM, BRIDGE));
 
     private static final List<Fault> FAULTS = List.of(

@@ -24,7 +24,9 @@ public final class Outlet implements Kind {
     private static final double HEARD = 3e-6;
 
     private static final Declaration DECLARATION =
-            new Declaration("outlet", List.of(Port.fluid("in", "what it lets out")), List.of(BORE, FREE));
+            new Declaration("outlet", List.of(
+                    Port.fluid("in", "what it lets out"),
+                    Port.fluid("over", "what stands below and catches it").orPlugged()), List.of(BORE, FREE));
 
     private static final List<Fault> FAULTS = List.of(Fault.of("holes blocked", 1.0, log(FREE, 0.15, 0.002)));
 
@@ -40,7 +42,7 @@ public final class Outlet implements Kind {
 
     @Override
     public void build(Component c, Blueprint b) {
-        int end = b.innerNode();
+        int end = b.node(c, "over");
         FluidPlan.Passage holes = Blueprint.jet(c.get(BORE) * Math.sqrt(c.get(FREE)), Terms.SHARP, Terms.Liquid.HOT);
         int flow = b.fluid()
                 .branch(c.id(), b.node(c, "in"), end, holes, FluidPlan.ALWAYS)

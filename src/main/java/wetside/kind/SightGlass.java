@@ -36,8 +36,8 @@ public final class SightGlass implements Kind {
     private static final Declaration DECLARATION = new Declaration(
             "sight glass",
             List.of(
-                    Port.fluid("top", "screwed into the boiler above its water"),
-                    Port.fluid("bottom", "screwed into the boiler below")),
+                    Port.fluid("top", "screwed into the boiler above its water").intoBoiler(),
+                    Port.fluid("bottom", "screwed into the boiler below").intoBoiler()),
             List.of(HEIGHT, FROM, TO, BORE, UPPER, LOWER, LEAK));
 
     private static final List<Fault> FAULTS = List.of(

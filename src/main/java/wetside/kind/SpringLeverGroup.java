@@ -153,7 +153,9 @@ public final class SpringLeverGroup implements Kind {
         gasketsRead(c, b);
         int pressure = b.fluid().pressure(chamber);
         b.reading(c, "pressure", Dimension.PRESSURE, 0.2e5, x -> x[pressure] - x[b.atmosphere()]);
-        b.choice(c, "lever returns", List.of("at rest", "slowly", "flies up"), x -> speed(x[down], x[out.flow()]));
+        int fastest = b.slots().smooth(c.id() + ".fastest", 0);
+        b.control((x, dt) -> x[fastest] = x[down] > 0.5 ? 0 : Math.max(x[fastest], x[out.flow()]));
+        b.choice(c, "lever returns", List.of("not at all", "slowly", "flies up"), x -> speed(x[fastest]));
         int pull = pull(c);
         b.choice(c, "pull", List.of("none", "light", "firm"), x -> pull);
     }
@@ -221,9 +223,9 @@ public final class SpringLeverGroup implements Kind {
         b.choice(c, what, Leaks.WETNESS, x -> Leaks.wetness(x[flow]));
     }
 
-    /** How the lever comes back, from how fast the piston drives water out [kg/s]. */
-    private static int speed(double down, double flow) {
-        return down > 0.5 || flow < 1e-4 ? 0 : flow < 12e-3 ? 1 : 2;
+    /** How the lever came back when it was last let go, from how fast the piston drove water out at most [kg/s]. */
+    private static int speed(double fastest) {
+        return fastest < 1e-4 ? 0 : fastest < 12e-3 ? 1 : 2;
     }
 
     /** How hard the spring pulls on the lever in the hand. */

@@ -8,7 +8,7 @@ import wetside.machine.Component;
 final class Vessels {
     private Vessels() {}
 
-    /** The vessel a fluid port is screwed into; the vessel must come before the part in the machine file. */
+    /** The vessel a fluid port is screwed into with {@link wetside.machine.Port#intoBoiler}. */
     static FluidPlan.Vessel behind(Component c, String port, Blueprint b) {
         int node = b.node(c, port);
         return b.fluid().takeOffs().stream()

@@ -23,7 +23,12 @@ final class JoinReader {
     }
 
     /** One join of two ports as written. */
-    record Link(Node node, Medium medium, Machine.End from, Machine.End to, Pipe pipe, Making.Presence in) {}
+    record Link(Node node, Medium medium, Machine.End from, Machine.End to, Pipe pipe, Making.Presence in) {
+        /** True when nothing lies between the two ports. */
+        boolean isFitting() {
+            return Double.isNaN(pipe.bore());
+        }
+    }
 
     /** What lies between two ports: bore, length and rise of a line, conductance of a contact; NaN where nothing does. */
     private record Pipe(double bore, double length, double rise, String madeOf, double conductance) {

@@ -42,6 +42,7 @@ final class MachineChecks {
         rolesAreClear(making, components);
         if (complete) {
             components.forEach(c -> portsAreJoined(c, making, joined.keySet()));
+            components.forEach(c -> isScrewedIn(c, making, components, joined));
             components.stream()
                     .filter(c -> c.kind().is(Trait.CLOSED_VESSEL))
                     .filter(c -> !reachesRelief(c, components, links))
@@ -126,6 +127,22 @@ final class MachineChecks {
                         making,
                         "port \"" + p.name() + "\" (" + p.meaning() + ") is joined to nothing; it belongs under "
                                 + p.medium().section());
+            }
+        }
+    }
+
+    private void isScrewedIn(
+            Component c, Making making, List<Component> components, Map<Machine.End, JoinReader.Link> joined) {
+        for (Port p : c.kind().ports()) {
+            JoinReader.Link link = joined.get(new Machine.End(c.id(), p.name()));
+            if (p.screwed() && link != null) {
+                String other = (link.from().component().equals(c.id()) ? link.to() : link.from()).component();
+                boolean boiler = components.stream()
+                        .anyMatch(o -> o.id().equals(other) && o.kind().is(Trait.CLOSED_VESSEL));
+                if (!boiler || !link.isFitting()) {
+                    complain(c, making, "port \"" + p.name() + "\" looks into a boiler and is screwed straight into it: join"
+                            + " it to a port of a boiler, with no pipe and no part between");
+                }
             }
         }
     }

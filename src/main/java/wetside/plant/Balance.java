@@ -31,7 +31,7 @@ public final class Balance {
     void close(double mass, double air, double stored, Carried c, Circuit.Balance current) {
         double[] b = c.books;
         water = mass - firstMass - (b[Carried.MASS_IN] - b[Carried.MASS_OUT]) + b[Carried.LINE_MASS];
-        airResidual = air - firstAir - (b[Carried.AIR_IN] - b[Carried.AIR_OUT]);
+        airResidual = air - firstAir - (b[Carried.AIR_IN] - b[Carried.AIR_OUT]) + b[Carried.LINE_AIR];
         energy = stored
                 - firstEnergy
                 - (b[Carried.ENERGY_IN] - b[Carried.ENERGY_OUT])

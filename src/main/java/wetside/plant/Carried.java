@@ -23,7 +23,8 @@ final class Carried {
     static final int ENERGY_OUT = 5;
     static final int LINE_MASS = 6;
     static final int LINE_ENERGY = 7;
-    static final int BOOKS = 8;
+    static final int LINE_AIR = 8;
+    static final int BOOKS = 9;
 
     private final FluidPlan plan;
     private final Enthalpy enthalpy = new Enthalpy();
@@ -39,6 +40,7 @@ final class Carried {
     private final int[] outletAt;
     private final int[] storeAt;
     private final int[][] branchesAt;
+    private final int[][] branchesOf;
     private final int[] exchangeNode;
     private final double[] exchangeUa;
     private final FluidPlan.Passage[] passages;
@@ -104,6 +106,13 @@ final class Carried {
                     .filter(i -> from[i] == here || to[i] == here)
                     .toArray();
         }
+        branchesOf = new int[vessels.length][];
+        for (int v = 0; v < vessels.length; v++) {
+            int here = v;
+            branchesOf[v] = java.util.stream.IntStream.range(0, m)
+                    .filter(i -> vesselAt[from[i]] == here || vesselAt[to[i]] == here)
+                    .toArray();
+        }
         exchangeNode = filled(m);
         exchangeUa = new double[m];
         plan.exchanges().forEach(e -> {
@@ -144,6 +153,9 @@ final class Carried {
         busiest = 0;
         gasTurnover = 0;
         this.dt = dt;
+        for (int v = 0; v < vessels.length; v++) {
+            vessels[v].offerAir(dt, airAsked(v, x));
+        }
         for (FluidPlan.Store s : plan.stores()) {
             mix(s.node(), x, t, atmosphere);
         }
@@ -161,6 +173,18 @@ final class Carried {
                 take(i, taker, Math.abs(q), x, atmosphere, dt);
             }
         }
+    }
+
+    /** Gas that leaves a vessel in this step, all ways together [kg/s]. */
+    private double airAsked(int vessel, double[] x) {
+        double sum = 0;
+        for (int i : branchesOf[vessel]) {
+            double q = x[flow[i]];
+            if (vesselAt[q > 0 ? from[i] : to[i]] == vessel) {
+                sum += Math.abs(q) * hydraulics.gasShare(i);
+            }
+        }
+        return sum;
     }
 
     /** Works out what branch {@code i} carries, upstream first. */
@@ -299,7 +323,8 @@ final class Carried {
             hold(plan.stores().get(storeAt[node]), -q * dt, hGiven, air[node], salt[node], x);
             busiest = Math.max(busiest, q);
         } else {
-            books[LINE_MASS] -= q * dt;
+            books[LINE_MASS] -= q * dt * (1 - branchAir[i]);
+            books[LINE_AIR] -= q * dt * branchAir[i];
             books[LINE_ENERGY] -= q * hGiven * dt;
         }
     }
@@ -339,10 +364,12 @@ final class Carried {
             busiest = Math.max(busiest, q * (1 - branchAir[i]));
         } else if (openingAt[node] >= 0) {
             FluidPlan.Opening o = plan.openings().get(openingAt[node]);
+            double water = q * dt * (1 - branchAir[i]);
             if (o.stock() >= 0) {
-                x[o.stock()] += q * dt;
+                x[o.stock()] += water;
             }
-            books[MASS_IN] -= q * dt;
+            books[MASS_IN] -= water;
+            books[AIR_OUT] += q * dt - water;
             books[ENERGY_IN] -= q * branchH[i] * dt;
         } else if (outletAt[node] >= 0) {
             leave(i, plan.outlets().get(outletAt[node]), q, x, atmosphere, dt);
@@ -350,7 +377,8 @@ final class Carried {
             hold(plan.stores().get(storeAt[node]), q * dt, branchH[i], branchAir[i], branchSalt[i], x);
             busiest = Math.max(busiest, q);
         } else {
-            books[LINE_MASS] += q * dt;
+            books[LINE_MASS] += q * dt * (1 - branchAir[i]);
+            books[LINE_AIR] += q * dt * branchAir[i];
             books[LINE_ENERGY] += q * branchH[i] * dt;
         }
     }

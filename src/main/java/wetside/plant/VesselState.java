@@ -26,6 +26,7 @@ final class VesselState {
     double energy;
     double air;
     double salt;
+    private double mostAir = 1;
 
     VesselState(FluidPlan.Vessel vessel) {
         this.vessel = vessel;
@@ -82,8 +83,15 @@ final class VesselState {
         return Math.max(LEAST_AIR, flash.vapour() + air);
     }
 
+    /** Of the gas that leaves in this step: no more air than there is. */
     double airShareOfGas() {
-        return air <= 2 * LEAST_AIR ? 0 : air / (flash.vapour() + air);
+        return Math.min(air <= 2 * LEAST_AIR ? 0 : air / (flash.vapour() + air), mostAir);
+    }
+
+    /** Shares out the air among all that leaves during a step: {@code gas} [kg/s] for {@code dt}. */
+    void offerAir(double dt, double gas) {
+        double spare = Math.max(0, air - LEAST_AIR);
+        mostAir = gas * dt > spare ? spare / (gas * dt) : 1;
     }
 
     double liquidEnergy() {
