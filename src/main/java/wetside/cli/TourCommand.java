@@ -4,20 +4,22 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
+import wetside.cabinet.Cabinet;
 import wetside.casework.Installed;
 import wetside.drawing.PartNumbers;
 import wetside.kind.Kinds;
 import wetside.machine.MachineFile;
-import wetside.page.Block;
 import wetside.page.HtmlSheet;
 import wetside.page.PdfSheet;
 import wetside.page.Sheet;
 import wetside.tour.Follow;
+import wetside.tour.Pictures;
 import wetside.tour.Telling;
 import wetside.tour.Tour;
 import wetside.tour.TourSheet;
@@ -75,7 +77,7 @@ final class TourCommand implements Callable<Integer> {
                 .map(f -> Telling.of(f, installed.machine(), numbers, installed.feed()))
                 .toList();
         if (page != null || paper != null) {
-            Sheet sheet = sheet(tours, installed);
+            Sheet sheet = sheet(tours, installed, Cabinet.of(file, installed.machine()));
             if (page != null) {
                 page.write(HtmlSheet.of(sheet));
                 console.line("Written: " + page.path());
@@ -104,9 +106,9 @@ final class TourCommand implements Callable<Integer> {
         return List.of(Follow.values()[i]);
     }
 
-    private Sheet sheet(List<Tour> tours, Installed installed) {
+    private static Sheet sheet(List<Tour> tours, Installed installed, Optional<Cabinet> cabinet) {
         List<TourSheet.Walk> walks = tours.stream()
-                .map(t -> new TourSheet.Walk(t, t.follow().title(), List.<Block>of()))
+                .map(t -> new TourSheet.Walk(t, t.follow().title(), Pictures.of(t, cabinet)))
                 .toList();
         return TourSheet.of(walks, "", Plates.of(installed));
     }

@@ -30,7 +30,8 @@ public record Words(
         Map<String, OfFault> faults,
         OnTour tour) {
     private static final Map<String, Words> READ = new ConcurrentHashMap<>();
-    private static final OnTour NO_TOUR = new OnTour(List.of(), List.of(), List.of(), List.of(), List.of(), List.of());
+    private static final OnTour NO_TOUR =
+            new OnTour(List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of());
     private static final List<String> WHO = List.of("owner", "technician", "qualified");
 
     /**
@@ -40,6 +41,7 @@ public record Words(
      * @param does    what it does here, on a walk along the water, or along the current for what is only electric
      * @param partly  the same for a vessel that is kept partly filled
      * @param steam   the same on a walk along the steam
+     * @param turns   the same, for what is full of water and makes steam only when that is asked for
      * @param drain   the same on a walk along what is let off
      * @param current the same on a walk along the current, for what has water too
      * @param noticed what one would notice if it failed
@@ -48,6 +50,7 @@ public record Words(
             List<String> does,
             List<String> partly,
             List<String> steam,
+            List<String> turns,
             List<String> drain,
             List<String> current,
             List<String> noticed) {}
@@ -107,18 +110,15 @@ public record Words(
     }
 
     private static OnTour tour(Node node) {
-        node.only("does", "partly", "steam", "drain", "current", "noticed");
+        node.only("does", "partly", "steam", "turns", "drain", "current", "noticed");
         return new OnTour(
-                sentences(node, "does"),
-                sentences(node, "partly"),
-                sentences(node, "steam"),
-                sentences(node, "drain"),
-                sentences(node, "current"),
-                sentences(node, "noticed"));
-    }
-
-    private static List<String> sentences(Node node, String key) {
-        return node.has(key) ? node.texts(key) : List.of();
+                node.texts("does"),
+                node.texts("partly"),
+                node.texts("steam"),
+                node.texts("turns"),
+                node.texts("drain"),
+                node.texts("current"),
+                node.texts("noticed"));
     }
 
     private static OfFault fault(Node node) {

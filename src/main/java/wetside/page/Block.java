@@ -104,7 +104,7 @@ public sealed interface Block {
         }
     }
 
-    /** Pictures side by side. */
+    /** Pictures side by side as far as their shares allow, kept on one sheet. */
     record Drawings(List<Drawing> drawings) implements Block {
         public Drawings {
             drawings = List.copyOf(drawings);

@@ -27,7 +27,8 @@ public final class Picture {
 
     /** Labels in a face of our own whatever is installed, in the two weights there are. */
     private static String onPaper(String svg) {
-        return svg.replaceAll(
+        return Theme.printed(svg)
+                .replaceAll(
                         "font-family=\"[^\"]*\"",
                         "font-family=\"'" + Fonts.LABELS + "','Encode Sans Ext','Wetside Signs'\"")
                 .replaceAll("font-weight=\"[45]00\"", "font-weight=\"normal\"")

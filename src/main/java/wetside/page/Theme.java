@@ -75,6 +75,15 @@ public final class Theme {
         return USE.matcher(css).replaceAll(use -> Matcher.quoteReplacement(colours(use.group(1))[2]));
     }
 
+    /** A drawing made in the light theme as it is printed: on white, tints off where the sheet has them off. */
+    static String printed(String svg) {
+        return PAINT.matcher(svg).replaceAll(paint -> {
+            String name = NAMES.get(paint.group(2).toUpperCase(Locale.ROOT));
+            return Matcher.quoteReplacement(
+                    name == null ? paint.group() : paint.group(1) + "=\"" + colours(name)[2] + "\"");
+        });
+    }
+
     private static String[] colours(String name) {
         String[] colours = TOKENS.get(name);
         if (colours == null) {

@@ -86,7 +86,9 @@ final class CurrentWalk {
             List<Machine.End> others = ways.others(net, visit.part);
             Optional<String> back = closedBy(net, visit.part);
             if (back.isPresent()) {
-                passed.add(net);
+                if (!ways.isEarth(net)) {
+                    passed.add(net);
+                }
                 next.add(new Next(new Visit(ways.machine().component(back.get()), Visit.Sort.RING), null, 0));
             } else if (passed.add(net)) {
                 others.stream().filter(ways::takesIn).forEach(e -> next.add(new Next(null, e, reach(e))));

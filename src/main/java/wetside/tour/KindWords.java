@@ -26,8 +26,17 @@ final class KindWords {
         this.naming = naming;
     }
 
-    /** @param next what one comes to from here, {@code from} what one came from, or null */
-    record Around(Component from, List<Component> next, boolean partlyFilled) {}
+    /**
+     * @param from         what one came from, or null
+     * @param next         what one comes to from here
+     * @param partlyFilled steam stands above its water
+     */
+    record Around(Component from, List<Component> next, boolean partlyFilled) {
+        /** A walk begins here although there is no room for steam. */
+        boolean full() {
+            return from == null && !partlyFilled;
+        }
+    }
 
     /** @param does what the part does here, {@code noticed} what one would notice if it failed */
     record Said(String does, String noticed) {}
@@ -54,7 +63,7 @@ final class KindWords {
         Words.OnTour tour = words.tour();
         List<String> special = switch (follow) {
             case WATER -> around.partlyFilled() ? tour.partly() : List.of();
-            case STEAM -> tour.steam();
+            case STEAM -> around.full() ? tour.turns() : tour.steam();
             case DRAIN -> tour.drain();
             case CURRENT -> tour.current();
         };
@@ -93,14 +102,23 @@ final class KindWords {
     private String filled(String sentence, Component c, Around around) {
         String from = around.from() == null ? "what is before it" : naming.the(around.from());
         String next = around.next().isEmpty() ? "what follows" : naming.all(around.next());
-        String on = touched(c).isEmpty() ? "what it guards" : naming.all(touched(c));
+        String on = fastenedTo(c).isEmpty() ? "what it guards" : naming.all(fastenedTo(c));
         return Naming.capital(
                 sentence.replace("{from}", from).replace("{next}", next).replace("{on}", on));
     }
 
+    /** Parts it has a heat contact with; if none, those that move it or are moved by it. */
+    private List<Component> fastenedTo(Component c) {
+        return touched(c).isEmpty() ? partners(machine.joins().linkages(), c) : touched(c);
+    }
+
     /** Parts it has a heat contact with. */
     private List<Component> touched(Component c) {
-        return machine.joins().contacts().stream()
+        return partners(machine.joins().contacts(), c);
+    }
+
+    private List<Component> partners(List<Machine.Join> joins, Component c) {
+        return joins.stream()
                 .filter(j -> j.from().component().equals(c.id())
                         || j.to().component().equals(c.id()))
                 .map(j -> j.from().component().equals(c.id()) ? j.to() : j.from())
@@ -123,13 +141,7 @@ final class KindWords {
         if (!warm.isEmpty()) {
             sentences.add("Fastened to it: " + naming.all(warm) + ".");
         }
-        List<Component> linked = machine.joins().linkages().stream()
-                .filter(j -> j.from().component().equals(c.id())
-                        || j.to().component().equals(c.id()))
-                .map(j -> j.from().component().equals(c.id()) ? j.to() : j.from())
-                .map(e -> machine.component(e.component()))
-                .distinct()
-                .toList();
+        List<Component> linked = partners(machine.joins().linkages(), c);
         if (!linked.isEmpty()) {
             sentences.add("It works together with " + naming.all(linked) + ".");
         }

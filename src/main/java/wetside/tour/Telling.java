@@ -33,9 +33,9 @@ public final class Telling {
             "The next begins on its own.");
     private static final List<String> LETS_OFF = List.of(
             "That is one way out; the next part lets go by itself.",
-            "Another part that can be emptied or lets off.",
-            "There is one more that lets go.",
-            "And the next way out.");
+            "Another part can let go as well.",
+            "There is one more way out.",
+            "And one more that lets off.");
     private static final List<String> BEGINS = List.of("It begins at {here}.");
     private static final List<String> ASKS = List.of(
             "{here} listens along thin wires, to {next}.",
@@ -61,6 +61,10 @@ public final class Telling {
     private static final List<String> AT_ONCE = List.of(
             "One way leads to {here}, which we know; another goes on to {next}.",
             "One ends at {here}, the other goes on to {next}.");
+
+    private static final List<String> STRAIGHT_BACK = List.of(
+            "Part of it goes straight back to {here}, the rest on to {next}.",
+            "Some returns at once to {here}; the rest goes to {next}.");
 
     private final Follow follow;
     private final Naming naming;
@@ -130,7 +134,7 @@ public final class Telling {
         } else if (from != null) {
             turn(depth, "With that we are in {here} again, by another door.", visit.part, "");
         }
-        onwards(visit, depth);
+        onwards(visit, from == null, depth);
     }
 
     private static List<Visit> waysOf(Visit visit) {
@@ -164,17 +168,20 @@ public final class Telling {
         steps.add(new Tour.Turn(Naming.capital(words), depth));
     }
 
-    private void onwards(Visit visit, int depth) {
+    private void onwards(Visit visit, boolean begins, int depth) {
         List<Visit> known = knownOf(visit);
         List<Visit> ways = waysOf(visit);
         if (ways.isEmpty()) {
             ends(known, depth);
             return;
         }
-        if (!known.isEmpty()) {
-            turn(depth, rotation.next(AT_ONCE).replace("{here}", parts(known)), visit.part, parts(ways));
+        // The sentence that brought us here has named the ways already.
+        boolean said = visit.sort != Visit.Sort.FIRST && (begins || ways.size() == 1);
+        if (!known.isEmpty() && !said) {
+            List<String> sentences = follow == Follow.CURRENT ? STRAIGHT_BACK : AT_ONCE;
+            turn(depth, rotation.next(sentences).replace("{here}", parts(known)), visit.part, parts(ways));
         }
-        part(visit, ways, known.isEmpty(), depth);
+        part(visit, ways, known.isEmpty() && !said, depth);
     }
 
     private void part(Visit visit, List<Visit> ways, boolean announce, int depth) {

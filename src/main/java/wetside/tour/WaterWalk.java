@@ -9,6 +9,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import wetside.kind.Words;
 import wetside.machine.Component;
 import wetside.machine.Installation;
 import wetside.machine.Machine;
@@ -20,6 +21,7 @@ final class WaterWalk {
     private final Set<Machine.End> taken = new HashSet<>();
     private final Deque<String> behind = new ArrayDeque<>();
     private boolean steam;
+    private boolean asked;
 
     WaterWalk(WaterWays ways) {
         this.ways = ways;
@@ -52,7 +54,7 @@ final class WaterWalk {
         return ways.across(end).stream().filter(ways::takesIn).map(to -> new WaterWays.Exit(end, to, false));
     }
 
-    /** From every vessel in which steam stands above water. */
+    /** From every vessel in which steam stands above water; where there is none, from what makes steam when asked to. */
     List<Visit> steam() {
         steam = true;
         List<Visit> visits = new ArrayList<>();
@@ -62,7 +64,35 @@ final class WaterWalk {
                 visits.add(start(c.id(), ports.stream().flatMap(this::outOf).toList()));
             }
         }
+        return visits.isEmpty() ? whenAsked() : visits;
+    }
+
+    private List<Visit> whenAsked() {
+        asked = true;
+        List<Visit> visits = new ArrayList<>();
+        for (Component c : ways.machine().components()) {
+            List<WaterWays.Exit> exits = ways.outs(c).stream()
+                    .flatMap(this::outOf)
+                    .filter(e -> leadsToSteam(e.to()))
+                    .toList();
+            if (!exits.isEmpty() && !words(c).turns().isEmpty()) {
+                visits.add(start(c.id(), exits));
+            }
+        }
         return visits;
+    }
+
+    private static Words.OnTour words(Component c) {
+        return Words.of(c.kind().name()).tour();
+    }
+
+    /** Something further on is made for steam. */
+    private boolean leadsToSteam(Machine.End in) {
+        return ahead(in).stream().map(id -> ways.machine().component(id)).anyMatch(WaterWalk::isForSteam);
+    }
+
+    private static boolean isForSteam(Component c) {
+        return !words(c).steam().isEmpty() && words(c).turns().isEmpty();
     }
 
     /** From every part that lets something off, in the order of the machine file. */
@@ -122,7 +152,14 @@ final class WaterWalk {
     }
 
     private List<WaterWays.Exit> untaken(Machine.End at) {
-        return ways.exits(at).stream().filter(e -> !taken.contains(e.from())).toList();
+        // Past a tap made for steam everything belongs to it.
+        boolean before = asked
+                && !isForSteam(ways.machine().component(at.component()))
+                && behind.stream().noneMatch(id -> isForSteam(ways.machine().component(id)));
+        return ways.exits(at).stream()
+                .filter(e -> !taken.contains(e.from()))
+                .filter(e -> !before || leadsToSteam(e.to()))
+                .toList();
     }
 
     /** Rings first, then what is let off, then short ways; the longest is the main way. */
@@ -138,18 +175,21 @@ final class WaterWalk {
 
     /** How many parts lie ahead that have not been seen. */
     private int reach(WaterWays.Exit exit) {
+        return (int) ahead(exit.to()).stream().filter(id -> !seen.contains(id)).count();
+    }
+
+    /** The part entered and all that can be reached from it without a way that was taken. */
+    private Set<String> ahead(Machine.End in) {
         Set<Machine.End> entered = new HashSet<>();
         Set<String> parts = new HashSet<>();
-        Deque<Machine.End> open = new ArrayDeque<>(List.of(exit.to()));
+        Deque<Machine.End> open = new ArrayDeque<>(List.of(in));
         while (!open.isEmpty()) {
             Machine.End at = open.pop();
             if (entered.add(at)) {
-                if (!seen.contains(at.component())) {
-                    parts.add(at.component());
-                }
-                untaken(at).forEach(e -> open.push(e.to()));
+                parts.add(at.component());
+                ways.exits(at).stream().filter(e -> !taken.contains(e.from())).forEach(e -> open.push(e.to()));
             }
         }
-        return parts.size();
+        return parts;
     }
 }

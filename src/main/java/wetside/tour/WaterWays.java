@@ -173,6 +173,16 @@ final class WaterWays {
         return reached;
     }
 
+    /** All ports something can go out by, wherever it came in. */
+    List<Machine.End> outs(Component c) {
+        Own o = own.get(c.id());
+        return ports(c).stream()
+                .filter(p -> o.branches().stream().anyMatch(b -> b.to() == node(c, p))
+                        || o.takeOffs().stream().anyMatch(t -> t.node() == node(c, p)))
+                .map(p -> new Machine.End(c.id(), p.name()))
+                .toList();
+    }
+
     /** What leaves the port is not used any more. */
     boolean isSpent(Machine.End end) {
         return machine.component(end.component())

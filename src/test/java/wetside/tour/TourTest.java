@@ -20,6 +20,7 @@ import wetside.blueprint.Blueprint;
 import wetside.blueprint.FluidPlan;
 import wetside.drawing.PartNumbers;
 import wetside.kind.Kinds;
+import wetside.kind.Words;
 import wetside.machine.Component;
 import wetside.machine.Installation.Feed;
 import wetside.machine.Machine;
@@ -190,12 +191,19 @@ class TourTest {
 
     @ParameterizedTest
     @MethodSource("subjects")
-    void steamBeginsWhereItIsMadeAndDrainsEnd(Subject s) {
-        WaterWays ways = new WaterWays(s.machine());
-        Tour steam = s.tour(Follow.STEAM);
-        if (!steam.stops().isEmpty()) {
-            String first = steam.stops().get(0).component();
-            assertThat(ways.steamPorts(s.machine().component(first))).isNotEmpty();
+    void steamBeginsWhereItIsMadeAndComesToEveryTapForIt(Subject s) {
+        List<String> steam = ids(s.tour(Follow.STEAM));
+        for (Component c : s.machine().components()) {
+            Words.OnTour words = Words.of(c.kind().name()).tour();
+            if (!words.steam().isEmpty() && words.turns().isEmpty()) {
+                assertThat(steam).as("%s", s).contains(c.id());
+            }
+        }
+        if (!steam.isEmpty()) {
+            Component first = s.machine().component(steam.get(0));
+            boolean holds = !new WaterWays(s.machine()).steamPorts(first).isEmpty();
+            assertThat(holds || !Words.of(first.kind().name()).tour().turns().isEmpty())
+                    .isTrue();
         }
         assertThat(ids(s.tour(Follow.DRAIN))).isNotEmpty().doesNotHaveDuplicates();
     }
