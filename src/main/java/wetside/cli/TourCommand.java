@@ -70,22 +70,16 @@ final class TourCommand implements Callable<Integer> {
         List<Follow> wanted = wanted();
         MachineFile file = MachineFile.find(name, Kinds.declarations());
         Installed installed = choice.installed(name);
-        OutputFile page = html == null ? null : OutputFile.of("--html", html);
-        OutputFile paper = pdf == null ? null : OutputFile.of("--pdf", pdf);
+        Written written = new Written(null, html, pdf);
         PartNumbers numbers = PartNumbers.of(file);
         List<Tour> tours = wanted.stream()
                 .map(f -> Telling.of(f, installed.machine(), numbers, installed.feed()))
                 .toList();
-        if (page != null || paper != null) {
+        if (written.wantsSheet()) {
             Sheet sheet = sheet(tours, installed, Cabinet.of(file, installed.machine()));
-            if (page != null) {
-                page.write(HtmlSheet.of(sheet));
-                console.line("Written: " + page.path());
-            }
-            if (paper != null) {
-                paper.write(PdfSheet.of(sheet));
-                console.line("Written: " + paper.path());
-            }
+            written.html(() -> HtmlSheet.of(sheet));
+            written.pdf(() -> PdfSheet.of(sheet));
+            written.told(console::line);
         } else if (json) {
             console.result(Json.print(json(tours, installed)));
         } else {

@@ -23,10 +23,12 @@ public final class Outlet implements Kind {
     /** Air flowing in that can be heard at the tip [kg/s]. */
     private static final double HEARD = 3e-6;
 
-    private static final Declaration DECLARATION =
-            new Declaration("outlet", List.of(
+    private static final Declaration DECLARATION = new Declaration(
+            "outlet",
+            List.of(
                     Port.fluid("in", "what it lets out"),
-                    Port.fluid("over", "what stands below and catches it").orPlugged()), List.of(BORE, FREE));
+                    Port.fluid("over", "what stands below and catches it").orPlugged()),
+            List.of(BORE, FREE));
 
     private static final List<Fault> FAULTS = List.of(Fault.of("holes blocked", 1.0, log(FREE, 0.15, 0.002)));
 

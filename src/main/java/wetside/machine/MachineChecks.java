@@ -140,8 +140,11 @@ final class MachineChecks {
                 boolean boiler = components.stream()
                         .anyMatch(o -> o.id().equals(other) && o.kind().is(Trait.CLOSED_VESSEL));
                 if (!boiler || !link.isFitting()) {
-                    complain(c, making, "port \"" + p.name() + "\" looks into a boiler and is screwed straight into it: join"
-                            + " it to a port of a boiler, with no pipe and no part between");
+                    complain(
+                            c,
+                            making,
+                            "port \"" + p.name() + "\" looks into a boiler and is screwed straight into it: join"
+                                    + " it to a port of a boiler, with no pipe and no part between");
                 }
             }
         }

@@ -4,8 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import wetside.cabinet.Cabinet;
 import wetside.cabinet.CabinetDrawing;
@@ -16,10 +14,8 @@ import wetside.page.Block;
 public final class Pictures {
     /** Views with fewer stops than this are left out; the words say where those sit. */
     private static final int WORTH_A_VIEW = 3;
-    /** Width of a sheet in the drawings' own measure [px]: all views have one scale, and numbers stay legible on A4. */
-    private static final double SHEET = 1020;
-
-    private static final Pattern BOX = Pattern.compile("viewBox=\"0 0 ([0-9.]+) ");
+    /** Width of a sheet in the drawings' own measure [px]. */
+    private static final double SHEET = 664;
 
     private Pictures() {}
 
@@ -31,17 +27,16 @@ public final class Pictures {
         Cabinet c = cabinet.get();
         Set<String> stops = tour.stops().stream().map(Tour.Stop::component).collect(Collectors.toSet());
         List<Block.Drawing> views = new ArrayList<>();
-        for (Side side : Cabinet.SIDES) {
+        for (Side side : c.sides()) {
             Set<String> here = c.parts().stream()
                     .filter(p -> stops.contains(p.id()) && c.best(p) == side)
                     .map(p -> p.id())
                     .collect(Collectors.toSet());
             if (here.size() >= WORTH_A_VIEW) {
-                CabinetDrawing drawing = new CabinetDrawing(c, Optional.empty(), here);
+                CabinetDrawing drawing = new CabinetDrawing(c, Optional.empty(), here, CabinetDrawing.Room.HALF);
                 String caption = drawing.caption(side);
-                String svg = drawing.small(side);
-                double share = width(svg) / SHEET;
-                views.add(new Block.Drawing(svg, caption, caption.substring(0, caption.indexOf('.') + 1), share));
+                String heading = caption.substring(0, caption.indexOf('.') + 1);
+                views.add(new Block.Drawing(drawing.bare(side), caption, heading, drawing.bareWidth(side) / SHEET));
             }
         }
         return rows(views);
@@ -64,10 +59,5 @@ public final class Pictures {
             rows.add(new Block.Drawings(row));
         }
         return rows;
-    }
-
-    private static double width(String svg) {
-        Matcher box = BOX.matcher(svg);
-        return box.find() ? Double.parseDouble(box.group(1)) : SHEET;
     }
 }

@@ -35,16 +35,12 @@ enum Room {
             "units machine kind run procedure diagnosis casework drawing page cabinet"),
     TOUR(
             "a walk follows what the kinds have built and is told in their words; it computes nothing and prints nothing",
-<<<<<<< HEAD
-            "units machine blueprint kind drawing page"),
+            "units machine blueprint kind drawing page cabinet"),
     SHOP("a workshop's data outlives every page that shows it", "units"),
     BENCH(
             "the browser is a door like the command line: it shows what others compute and keep",
             "units physics water machine blueprint kind plant run procedure diagnosis casework drawing page cabinet card"
                     + " tour map shop"),
-=======
-            "units machine blueprint kind drawing page cabinet"),
->>>>>>> f2f301c (Tours with views of the case; steam that is made when asked for; no sentence that names the same ways twice)
     CLI(
             "the command line is one of several doors, so nothing behind it may know it",
             "units physics machine blueprint kind plant run procedure diagnosis casework drawing page cabinet card tour map"

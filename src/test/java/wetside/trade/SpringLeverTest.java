@@ -81,9 +81,11 @@ class SpringLeverTest {
     @Test
     void withNothingInTheGroupTheLeverFliesUp() {
         Bench b = pulled(warm(), "nothing");
-        assertThat(b.turn("group.lever", "up").after(1).word("group.lever returns")).isEqualTo("flies up");
+        assertThat(b.turn("group.lever", "up").after(1).word("group.lever returns"))
+                .isEqualTo("flies up");
         Bench coffee = pulled(warm(), "puck");
-        assertThat(coffee.turn("group.lever", "up").after(1).word("group.lever returns")).isEqualTo("slowly");
+        assertThat(coffee.turn("group.lever", "up").after(1).word("group.lever returns"))
+                .isEqualTo("slowly");
     }
 
     @Test
@@ -101,7 +103,10 @@ class SpringLeverTest {
         Bench b = Bench.of("spring-lever", "A").on().after(WARM);
         assertThat(b.bar("gauge.needle")).isGreaterThan(0.95);
         assertThat(boiler(b)).isLessThan(100);
-        b.turn("steam-tap.opened", "0.5").after(15).turn("steam-tap.opened", "0").after(10 * 60);
+        b.turn("steam-tap.opened", "0.5")
+                .after(15)
+                .turn("steam-tap.opened", "0")
+                .after(10 * 60);
         assertThat(b.bar("gauge.needle")).isGreaterThan(0.95);
         assertThat(boiler(b)).isGreaterThan(115);
         assertThat(boiler(warm())).as("with a vacuum breaker").isGreaterThan(118);
@@ -110,15 +115,15 @@ class SpringLeverTest {
     @ParameterizedTest
     @ValueSource(strings = {"230 V", "120 V"})
     void runningLowTripsTheLimit(String supply) {
-        Machine machine = MachineFile.bundled("spring-lever", Kinds.declarations())
-                .machines()
-                .stream()
+        Machine machine = MachineFile.bundled("spring-lever", Kinds.declarations()).machines().stream()
                 .filter(m -> m.identity().making().toString().contains(supply))
                 .reduce((a, b) -> b)
                 .orElseThrow();
         Bench full = Bench.on(machine).on().after(2 * 3600);
         assertThat(full.slot("limit.closed")).isEqualTo(1);
-        Bench low = Bench.on(set("boiler", "filled at start", 0.09).apply(machine)).on().after(2 * 3600);
+        Bench low = Bench.on(set("boiler", "filled at start", 0.09).apply(machine))
+                .on()
+                .after(2 * 3600);
         assertThat(low.slot("limit.closed")).isZero();
         assertThat(low.word("glass.shows")).isEqualTo("empty");
     }
@@ -184,7 +189,9 @@ class SpringLeverTest {
         Bench b = warm(set("boiler", "filled at start", 0.4), broken("glass", "upper way clogged", 0.9));
         assertThat(b.read("glass.level")).isGreaterThan(0.9);
         assertThat(b.slot("boiler.level")).isLessThan(0.5);
-        Bench stuck = warm(broken("glass", "lower way clogged", 1)).turn("steam-tap.opened", "1").after(15 * 60);
+        Bench stuck = warm(broken("glass", "lower way clogged", 1))
+                .turn("steam-tap.opened", "1")
+                .after(15 * 60);
         assertThat(stuck.read("glass.level")).isGreaterThan(stuck.slot("boiler.level") + 0.05);
     }
 
@@ -194,7 +201,11 @@ class SpringLeverTest {
         assertThat(hot.word("cap.steam")).isEqualTo("jet");
         Bench cold = Bench.of("spring-lever", set("boiler", "filled at start", 0.3));
         assertThat(cold.turn("cap.cap", "off").after(1).word("cap.steam")).isEqualTo("none");
-        cold.turn("cap.pouring", "water").after(20).turn("cap.pouring", "nothing").turn("cap.cap", "on").after(5);
+        cold.turn("cap.pouring", "water")
+                .after(20)
+                .turn("cap.pouring", "nothing")
+                .turn("cap.cap", "on")
+                .after(5);
         assertThat(cold.slot("boiler.level")).isBetween(0.6, 0.85);
     }
 
