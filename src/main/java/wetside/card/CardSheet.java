@@ -49,8 +49,9 @@ public final class CardSheet {
         if (!card.checks().isEmpty()) {
             sections.add(new Sheet.Section(
                     "How to test it",
-                    new Block.Prose(CardWords.sentence(card.words().test())),
-                    checks()));
+                    words.mayWork()
+                            ? List.of(new Block.Prose(CardWords.sentence(card.words().test())), checks())
+                            : List.of(checks())));
         }
         return new Sheet(words.title(), "part card", plate(), "", sections, note());
     }
@@ -147,8 +148,7 @@ public final class CardSheet {
     }
 
     private String note() {
-        String beyond =
-                card.withheld() == 0 ? "" : " " + card.withheld() + " more checks are for others than the reader.";
+        String beyond = card.withheld() == 0 ? "" : " More checks are for others than the reader.";
         return "Readings are what the machine's twin gives: 5 to 95 % of machines within tolerances, instrument included."
                 + " Shares of failures are assumed rates. Local codes come first." + beyond;
     }

@@ -45,7 +45,7 @@ public final class CardWords {
         return facts;
     }
 
-    private boolean mayWork() {
+    boolean mayWork() {
         return card.reader().covers(card.level());
     }
 
@@ -111,6 +111,20 @@ public final class CardWords {
     public String notice(Card.Notice n) {
         return n.asking().procedure().says() + ": " + n.then().words() + " (normally "
                 + n.normally().words() + ")";
+    }
+
+    /** How its kind is tested, a sentence with a blank after it; nothing for who may not work on it. */
+    public String test() {
+        return mayWork() ? "How to test it: " + card.words().test() + ". " : "";
+    }
+
+    /** That others may check more, empty when there is no more. */
+    public String beyond() {
+        return switch (card.withheld()) {
+            case 0 -> "";
+            case 1 -> "One more check is for others: --who technician or qualified.";
+            default -> card.withheld() + " more checks are for others: --who technician or qualified.";
+        };
     }
 
     /** The rule of a caution and how to keep it. */

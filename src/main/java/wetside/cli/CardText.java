@@ -65,7 +65,7 @@ final class CardText {
     private void checks() {
         if (!card.checks().isEmpty()) {
             console.line("");
-            console.text("", "How to test it: " + card.words().test() + ". What is read when all is well:");
+            console.text("", words.test() + "What is read when all is well:");
             Table table = new Table("lllr").most(1, 56).most(2, 24);
             for (Card.Check c : card.checks()) {
                 table.row(
@@ -78,7 +78,7 @@ final class CardText {
         }
         if (card.withheld() > 0) {
             console.line("");
-            console.line(card.withheld() + " more checks are for others: --who technician, --who qualified.");
+            console.line(words.beyond());
         }
     }
 }

@@ -29,13 +29,13 @@ class CommandsPageTest {
     private static final String STAND = "src/test/resources/wetside/cli/stand.yaml";
     private static final Pattern OPTION = Pattern.compile("--[a-z]+(-[a-z]+)*");
     /** Maps whose keys are data: words, names of moments. */
-    private static final Set<String> DATA = Set.of("words", "marks");
+    private static final Set<String> DATA = Set.of("words", "marks", "facts");
 
     @TempDir
     Path folder;
 
     @ParameterizedTest
-    @ValueSource(strings = {"diagnose", "readings", "run", "check", "schema", "new", "tour"})
+    @ValueSource(strings = {"diagnose", "readings", "run", "check", "schema", "new", "tour", "cabinet", "part"})
     void everyOptionIsDescribed(String command) {
         String page = Pages.read(PAGE);
         Matcher option = OPTION.matcher(out("", command, "--help"));
@@ -55,6 +55,8 @@ class CommandsPageTest {
                 out("", "check", STAND, "--parts", "--json"),
                 out("", "check", broken.toString(), "--json"),
                 out("", "readings", STAND, "--draws", "8", "--json"),
+                out("", "cabinet", "twin-boiler-lever", "--json"),
+                out("", "part", "twin-boiler-lever", "gauge-tee", "--draws", "4", "--json"),
                 out("", "tour", STAND, "--follow", "all", "--json"),
                 out("", "run", STAND, "switched on", "--json"),
                 out(gauge, "diagnose", STAND, "--fed-from", "mains", "--draws", "8", "--json"))) {
