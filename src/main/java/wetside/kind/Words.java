@@ -31,7 +31,7 @@ public record Words(
         OnTour tour) {
     private static final Map<String, Words> READ = new ConcurrentHashMap<>();
     private static final OnTour NO_TOUR =
-            new OnTour(List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of());
+            new OnTour(List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of());
     private static final List<String> WHO = List.of("owner", "technician", "qualified");
 
     /**
@@ -39,6 +39,7 @@ public record Words(
      * on. {@code {next}}, {@code {from}}, {@code {on}} stand for what comes next, what was before, what it is fastened to.
      *
      * @param does    what it does here, on a walk along the water, or along the current for what is only electric
+     * @param joins   the same for a fitting that only one way leaves
      * @param partly  the same for a vessel that is kept partly filled
      * @param steam   the same on a walk along the steam
      * @param turns   the same, for what is full of water and makes steam only when that is asked for
@@ -48,6 +49,7 @@ public record Words(
      */
     public record OnTour(
             List<String> does,
+            List<String> joins,
             List<String> partly,
             List<String> steam,
             List<String> turns,
@@ -110,9 +112,10 @@ public record Words(
     }
 
     private static OnTour tour(Node node) {
-        node.only("does", "partly", "steam", "turns", "drain", "current", "noticed");
+        node.only("does", "joins", "partly", "steam", "turns", "drain", "current", "noticed");
         return new OnTour(
                 node.texts("does"),
+                node.texts("joins"),
                 node.texts("partly"),
                 node.texts("steam"),
                 node.texts("turns"),

@@ -89,7 +89,7 @@ final class CurrentWalk {
                 if (!ways.isEarth(net)) {
                     passed.add(net);
                 }
-                next.add(new Next(new Visit(ways.machine().component(back.get()), Visit.Sort.RING), null, 0));
+                next.add(new Next(back(back.get(), net), null, 0));
             } else if (passed.add(net)) {
                 others.stream().filter(ways::takesIn).forEach(e -> next.add(new Next(null, e, reach(e))));
             }
@@ -98,6 +98,19 @@ final class CurrentWalk {
                 .sorted(Comparator.comparingInt(Next::size))
                 .forEach(n -> visit.on.add(n.closed() != null ? n.closed() : arrive(n.to())));
         behind.pop();
+    }
+
+    /** Where a circuit comes back to: through that part it may go on by another pole. */
+    private Visit back(String id, int net) {
+        Component c = ways.machine().component(id);
+        List<Integer> fresh = ways.exits(c, net).stream()
+                .filter(n -> !ways.isEarth(n) && !passed.contains(n))
+                .toList();
+        Visit visit = new Visit(c, fresh.isEmpty() ? Visit.Sort.RING : Visit.Sort.AGAIN);
+        if (!fresh.isEmpty()) {
+            go(visit, fresh);
+        }
+        return visit;
     }
 
     private boolean closes(int net, Component from) {

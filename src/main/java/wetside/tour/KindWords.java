@@ -62,7 +62,7 @@ final class KindWords {
     private List<String> sentences(Words words, Around around) {
         Words.OnTour tour = words.tour();
         List<String> special = switch (follow) {
-            case WATER -> around.partlyFilled() ? tour.partly() : List.of();
+            case WATER -> around.partlyFilled() ? tour.partly() : around.next().size() == 1 ? tour.joins() : List.of();
             case STEAM -> around.full() ? tour.turns() : tour.steam();
             case DRAIN -> tour.drain();
             case CURRENT -> tour.current();

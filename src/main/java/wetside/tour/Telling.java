@@ -38,10 +38,10 @@ public final class Telling {
             "And one more that lets off.");
     private static final List<String> BEGINS = List.of("It begins at {here}.");
     private static final List<String> ASKS = List.of(
-            "{here} listens along thin wires, to {next}.",
-            "In the same way {here} asks {next}.",
+            "From {here} thin wires lead to {next}.",
+            "Other wires join {here} with {next}.",
             "{here} has wires of its own, to {next}.",
-            "From {here} other wires lead to {next}.");
+            "And {here} is wired to {next}.");
     private static final List<String> SERVES = List.of(
             "From here it goes to {here} and back.", "It works {here} and returns.", "What it works is {here}.");
     private static final List<String> RING = List.of(
@@ -62,6 +62,12 @@ public final class Telling {
             "One way leads to {here}, which we know; another goes on to {next}.",
             "One ends at {here}, the other goes on to {next}.");
 
+    private static final List<String> LATER = List.of(
+            "So it comes to {here}, where a longer way will bring us as well.",
+            "This ends at {here}; we come there by another way.");
+    private static final List<String> LATER_ON = List.of(
+            "One way is short and leads to {here}, where we come later; the other goes on to {next}.",
+            "It branches to {here}, which comes later, and goes on to {next}.");
     private static final List<String> STRAIGHT_BACK = List.of(
             "Part of it goes straight back to {here}, the rest on to {next}.",
             "Some returns at once to {here}; the rest goes to {next}.");
@@ -71,6 +77,9 @@ public final class Telling {
     private final KindWords words;
     private final WaterWays wet;
     private final Rotation rotation = new Rotation();
+    /** Whether the sentence a walk began with has named its ways. */
+    private boolean named;
+
     private List<Tour.Step> steps = new ArrayList<>();
 
     private Telling(Follow follow, Machine machine, PartNumbers numbers, WaterWays wet) {
@@ -120,6 +129,7 @@ public final class Telling {
             } else if (!steps.isEmpty()) {
                 steps.add(new Tour.Turn(rotation.next(follow == Follow.DRAIN ? LETS_OFF : ANOTHER), 0));
             }
+            named = begun == ASKS;
             tell(v, null, 0);
         }
         return List.of(new Tour.Chapter(title, steps));
@@ -135,6 +145,15 @@ public final class Telling {
             turn(depth, "With that we are in {here} again, by another door.", visit.part, "");
         }
         onwards(visit, from == null, depth);
+    }
+
+    /** Parts a way passes through a second time before it comes to something new or to its end. */
+    private static List<Visit> passedAgain(Visit visit) {
+        List<Visit> chain = new ArrayList<>();
+        for (Visit v = visit; v.sort == Visit.Sort.AGAIN && v.on.size() == 1; v = v.on.get(0)) {
+            chain.add(v);
+        }
+        return chain;
     }
 
     private static List<Visit> waysOf(Visit visit) {
@@ -176,9 +195,11 @@ public final class Telling {
             return;
         }
         // The sentence that brought us here has named the ways already.
-        boolean said = visit.sort != Visit.Sort.FIRST && (begins || ways.size() == 1);
+        boolean said = visit.sort != Visit.Sort.FIRST && (begins && named || ways.size() == 1);
         if (!known.isEmpty() && !said) {
-            List<String> sentences = follow == Follow.CURRENT ? STRAIGHT_BACK : AT_ONCE;
+            List<String> sentences = follow == Follow.CURRENT
+                    ? STRAIGHT_BACK
+                    : known.stream().allMatch(v -> v.sort == Visit.Sort.LATER) ? LATER_ON : AT_ONCE;
             turn(depth, rotation.next(sentences).replace("{here}", parts(known)), visit.part, parts(ways));
         }
         part(visit, ways, known.isEmpty() && !said, depth);
@@ -234,7 +255,17 @@ public final class Telling {
             return;
         }
         for (Visit v : known) {
-            turn(depth, rotation.next(ending(v)), v.part, "");
+            List<Visit> through = passedAgain(v);
+            if (follow == Follow.CURRENT && through.size() > 1) {
+                Visit end = through.get(through.size() - 1).on.get(0);
+                turn(
+                        depth,
+                        "From here it goes back through " + parts(through) + " to {here}: the circuit is closed.",
+                        end.part,
+                        "");
+            } else {
+                turn(depth, rotation.next(ending(v)), v.part, "");
+            }
         }
     }
 
@@ -243,7 +274,7 @@ public final class Telling {
             return v.sort == Visit.Sort.RING ? CIRCUIT : SERVES;
         }
         if (v.sort != Visit.Sort.RING) {
-            return MEETS;
+            return v.sort == Visit.Sort.LATER ? LATER : MEETS;
         }
         return v.circulating ? RING : RUNS_BACK;
     }

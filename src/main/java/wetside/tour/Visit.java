@@ -15,7 +15,9 @@ final class Visit {
         /** Back where the way has passed before: a ring. */
         RING,
         /** Where another way has been. */
-        MEETS
+        MEETS,
+        /** Where a longer way will come, which then tells of it. */
+        LATER
     }
 
     final Component part;
@@ -31,7 +33,7 @@ final class Visit {
     }
 
     boolean isReference() {
-        return sort == Sort.RING || sort == Sort.MEETS;
+        return sort == Sort.RING || sort == Sort.MEETS || sort == Sort.LATER;
     }
 
     /** Nothing is met here, nor further on, that has not been met before. */

@@ -20,6 +20,9 @@ final class WaterWalk {
     private final Set<String> seen = new HashSet<>();
     private final Set<Machine.End> taken = new HashSet<>();
     private final Deque<String> behind = new ArrayDeque<>();
+    /** Parts that a way still to come leads to. */
+    private Set<String> kept = new HashSet<>();
+
     private boolean steam;
     private boolean asked;
 
@@ -122,13 +125,26 @@ final class WaterWalk {
         List<WaterWays.Exit> fresh =
                 exits.stream().filter(e -> !taken.contains(e.from())).toList();
         fresh.forEach(e -> taken.add(e.from()));
-        for (WaterWays.Exit exit : ordered(fresh)) {
+        List<WaterWays.Exit> ordered = ordered(fresh);
+        for (int i = 0; i < ordered.size(); i++) {
+            WaterWays.Exit exit = ordered.get(i);
+            Set<String> before = keep(ordered.subList(i + 1, ordered.size()));
             visit.on.add(arrive(exit.to(), exit.circulates() || visit.circulating));
+            kept = before;
         }
         behind.pop();
     }
 
+    /** Keeps what longer ways come to as well for those; gives what was kept until now. */
+    private Set<String> keep(List<WaterWays.Exit> later) {
+        Set<String> before = kept;
+        kept = new HashSet<>(kept);
+        later.forEach(e -> kept.addAll(ahead(e.to())));
+        return before;
+    }
+
     private Visit arrive(Machine.End at, boolean circulating) {
+        taken.add(at);
         Visit visit = arrival(at);
         visit.circulating = circulating;
         go(visit, onwards(at, visit));
@@ -137,6 +153,9 @@ final class WaterWalk {
 
     private Visit arrival(Machine.End at) {
         Component c = ways.machine().component(at.component());
+        if (kept.contains(c.id()) && !seen.contains(c.id())) {
+            return new Visit(c, Visit.Sort.LATER);
+        }
         if (seen.add(c.id())) {
             return new Visit(c, Visit.Sort.FIRST);
         }

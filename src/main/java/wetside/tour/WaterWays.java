@@ -4,6 +4,7 @@ import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Deque;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -122,7 +123,32 @@ final class WaterWays {
                 || o.branches().stream().anyMatch(b -> b.from() == node)
                 || o.takeOffs().stream().anyMatch(t -> t.node() == node)
                 || o.loops().stream().anyMatch(l -> l.upper() == node)
-                || o.openings().stream().anyMatch(p -> p.node() == node);
+                || o.openings().stream().anyMatch(p -> p.node() == node)
+                || leadsOn(end, new HashSet<>());
+    }
+
+    /** A plain fitting lets through either way: what comes to it from behind goes on where something takes it in. */
+    private boolean leadsOn(Machine.End end, Set<Machine.End> asked) {
+        Component c = machine.component(end.component());
+        if (!isPlain(c) || !asked.add(end)) {
+            return false;
+        }
+        return ports(c).stream()
+                .map(p -> new Machine.End(c.id(), p.name()))
+                .filter(other -> !other.equals(end))
+                .flatMap(other -> across(other).stream())
+                .anyMatch(to -> isPlain(machine.component(to.component())) ? leadsOn(to, asked) : takesIn(to));
+    }
+
+    /** Always open, and the same from either end. */
+    private boolean isPlain(Component c) {
+        Own o = own.get(c.id());
+        return !o.branches().isEmpty()
+                && o.takeOffs().isEmpty()
+                && o.loops().isEmpty()
+                && o.openings().isEmpty()
+                && o.branches().stream()
+                        .allMatch(b -> b.law() instanceof FluidPlan.Passage && b.opening() == FluidPlan.ALWAYS);
     }
 
     /** Ways on for what has come in at a port; not by the ports of a vessel that are in its steam. */
@@ -130,6 +156,9 @@ final class WaterWays {
         Component c = machine.component(in.component());
         int entry = node(in);
         Set<Integer> reached = reached(c, entry);
+        if (isPlain(c) && reached.size() == 1) {
+            own.get(c.id()).branches().forEach(b -> reached.addAll(List.of(b.from(), b.to())));
+        }
         List<Exit> exits = new ArrayList<>();
         for (Port p : ports(c)) {
             Machine.End out = new Machine.End(c.id(), p.name());
