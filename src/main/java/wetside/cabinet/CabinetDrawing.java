@@ -244,7 +244,7 @@ public final class CabinetDrawing {
     private String heading(Side side) {
         List<String> off =
                 cabinet.panels(side).stream().map(p -> p.name() + " off").toList();
-        String where = side.axis() == 2 ? " (front below)" : "";
+        String where = side == Side.TOP ? " (front below)" : side == Side.BOTTOM ? " (front above)" : "";
         return "From the " + side.word() + where + (off.isEmpty() ? ", no panel here" : ", " + String.join(", ", off));
     }
 

@@ -11,7 +11,7 @@ import wetside.machine.Side;
 
 /**
  * The case from one side, its panels there off, seen without perspective. All measures in metres of the case: x to the right
- * of who looks, y downwards. From the top one stands at the front.
+ * of who looks, y downwards. From the top one stands at the front; from below the machine lies on its back.
  *
  * <p>Which parts are shown, and how: a part is <i>plain</i> when it is looked for from this side and a quarter of it or more
  * is free of what stands before it; <i>behind</i> when it is looked for here and less is free; <i>around</i> when it is looked
@@ -111,7 +111,7 @@ public final class View {
         Body b = part.body();
         boolean mirrored = side == Side.REAR || side == Side.RIGHT;
         double x = mirrored ? width - b.high().get(across()) : b.low().get(across());
-        double y = side.axis() == 2 ? b.low().get(up()) : height - b.high().get(up());
+        double y = side == Side.TOP ? b.low().get(up()) : height - b.high().get(up());
         return new Rect(x, y, b.size(across()), b.size(up()));
     }
 

@@ -50,7 +50,10 @@ public final class CardSheet {
             sections.add(new Sheet.Section(
                     "How to test it",
                     words.mayWork()
-                            ? List.of(new Block.Prose(CardWords.sentence(card.words().test())), checks())
+                            ? List.of(
+                                    new Block.Prose(
+                                            CardWords.sentence(card.words().test())),
+                                    checks())
                             : List.of(checks())));
         }
         return new Sheet(words.title(), "part card", plate(), "", sections, note());
@@ -122,8 +125,10 @@ public final class CardSheet {
                     String.join("; ", f.notices().stream().map(words::notice).toList());
             String says =
                     card.reader() == Who.OWNER ? f.words().owner() : f.words().says();
-            rows.add(Block.Row.of(
-                    words.failure(f) + ": " + says, shows.isEmpty() ? "no reading tells it clearly" : shows));
+            rows.add(new Block.Row(
+                    level(words.mender(f)),
+                    false,
+                    List.of(words.failure(f) + ": " + says, shows.isEmpty() ? "no reading tells it clearly" : shows)));
         }
         return new Block.Table(List.of(Block.Column.words("What happens"), Block.Column.words("What shows it")), rows);
     }

@@ -64,7 +64,9 @@ public final class CardWords {
 
     private String whoMay() {
         if (mayWork()) {
-            return card.level() == Who.OWNER ? "The owner may." : capital(who(card.level())) + ".";
+            return card.level() == Who.OWNER
+                    ? "The owner may use and clean it; each failure below says who mends it."
+                    : capital(who(card.level())) + ".";
         }
         return "Not for an owner: this part is looked after by a " + who(card.level())
                 + (card.part().place().behind().isEmpty() ? "." : ", the case stays shut.");
@@ -88,23 +90,41 @@ public final class CardWords {
     private String makings() {
         Card.Making own =
                 card.makings().stream().filter(Card.Making::own).findFirst().orElseThrow();
-        List<String> words = new ArrayList<>();
-        words.add(capital(own.making()) + ": "
-                + (own.part().isEmpty() ? "no part number in the machine file" : own.part()));
+        String number = own.part().isEmpty() ? "no part number in the machine file" : own.part();
+        List<String> words = new ArrayList<>(List.of(capital(own.making()) + ": " + number));
+        Map<String, List<String>> others = new LinkedHashMap<>();
         for (Card.Making m : card.makings()) {
             if (!m.own()) {
-                boolean same = m.differs().isEmpty() && m.part().equals(own.part());
-                String part = m.part().isEmpty() || same ? "" : m.part();
-                String differs = m.differs().isEmpty() || part.isEmpty() ? m.differs() : ", " + m.differs();
-                words.add(capital(m.making()) + ": " + (same ? "the same" : part + differs));
+                others.computeIfAbsent(other(m, own), w -> new ArrayList<>()).add(m.making());
             }
         }
+        others.forEach((what, in) -> words.add(
+                capital(others.size() == 1 && in.size() > 1 ? "all others" : String.join(", ", in)) + ": " + what));
         return String.join(". ", words) + ".";
     }
 
-    /** "Held open by grit (38 % of its failures): it leaks at any pressure." */
+    private static String other(Card.Making m, Card.Making own) {
+        boolean samePart = m.part().isEmpty() || m.part().equals(own.part());
+        if (samePart) {
+            return m.differs().isEmpty() ? "the same" : m.differs();
+        }
+        return m.differs().isEmpty() ? m.part() : m.part() + ", " + m.differs();
+    }
+
+    /** "Held open by grit (38 % of its failures; mended by a technician)". */
     public String failure(Card.Failure f) {
-        return String.format(Locale.ROOT, "%s (%.0f %% of its failures)", capital(f.name()), 100 * f.share());
+        return String.format(
+                Locale.ROOT,
+                "%s (%.0f %% of its failures; mended by %s)",
+                capital(f.name()),
+                100 * f.share(),
+                mender(f) == Who.OWNER ? "the owner" : "a " + who(mender(f)));
+    }
+
+    /** The least trained person who may put it right: behind a panel never the owner. */
+    Who mender(Card.Failure f) {
+        Who said = Cards.who(f.words().remedy().who());
+        return said == Who.OWNER && !card.part().place().behind().isEmpty() ? Who.TECHNICIAN : said;
     }
 
     /** What shows a failure: "look at the drain tube: runs (normally dry)". */

@@ -2,10 +2,12 @@ package wetside.card;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Predicate;
 import wetside.cabinet.Cabinet;
 import wetside.cabinet.Fitted;
@@ -26,7 +28,7 @@ import wetside.run.Names;
 /** Writes the cards of a machine where it stands. */
 public final class Cards {
     /** A sign below this many standard deviations is not worth a line. */
-    private static final double WORTH = 2.5;
+    private static final double WORTH = 1.5;
 
     private static final int MOST_NOTICES = 3;
     private static final int MOST_CHECKS = 6;
@@ -115,9 +117,17 @@ public final class Cards {
                     c.fault().orElseThrow().name(),
                     c.words().orElseThrow(),
                     c.cause().weight() / sum,
-                    notices.stream().limit(MOST_NOTICES).toList()));
+                    oncePerThing(notices).stream().limit(MOST_NOTICES).toList()));
         }
         return failures;
+    }
+
+    /** The same reading at another group tells no more. */
+    private static List<Card.Notice> oncePerThing(List<Card.Notice> notices) {
+        Set<String> seen = new HashSet<>();
+        return notices.stream()
+                .filter(n -> seen.add(n.asking().procedure().says().replaceFirst(" \\([^)]*\\)$", "")))
+                .toList();
     }
 
     private static List<Asking> owners(List<Asking> askings) {

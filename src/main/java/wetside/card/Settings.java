@@ -1,8 +1,10 @@
 package wetside.card;
 
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Set;
 import wetside.machine.Component;
 import wetside.machine.Parameter;
 import wetside.machine.Spread;
@@ -11,6 +13,9 @@ import wetside.units.Display;
 
 /** What a part is set to: what a technician can turn, and what the machine file says of it. */
 final class Settings {
+    private static final Set<Dimension> THERMAL =
+            EnumSet.of(Dimension.HEAT_CAPACITY, Dimension.THERMAL_CONDUCTANCE, Dimension.RATIO);
+
     private Settings() {}
 
     static List<Card.Setting> of(Component c) {
@@ -19,12 +24,17 @@ final class Settings {
             Parameter p = c.kind().parameters().get(i);
             boolean said =
                     p.mustBeGiven() || c.value(i) != p.usual() || !c.spread(i).equals(p.spread());
-            if (p.use() != Parameter.Use.CONDITION && (said || p.use() == Parameter.Use.SETTING)) {
+            if (p.use() == Parameter.Use.SETTING || said && canBeLookedUp(p)) {
                 settings.add(new Card.Setting(
                         p.name(), value(c, i), said ? "by the machine file" : "usual for its kind", p.meaning()));
             }
         }
         return settings;
+    }
+
+    /** What is printed on a part or can be measured on it, not what only its warming up tells. */
+    private static boolean canBeLookedUp(Parameter p) {
+        return p.mustBeGiven() || p.use() == Parameter.Use.BUILD && !THERMAL.contains(p.dimension());
     }
 
     /** "11.5 bar ± 0.5 bar". */

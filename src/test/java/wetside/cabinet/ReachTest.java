@@ -90,6 +90,10 @@ class ReachTest {
         assertThat(cabinet.from(Side.TOP).box(fuse).y())
                 .as("the front is below")
                 .isGreaterThan(0.2);
+        assertThat(cabinet.from(Side.BOTTOM).box(fuse).y())
+                .as("on its back the front is above")
+                .isLessThan(0.1);
+        assertThat(cabinet.from(Side.BOTTOM).box(fuse).x()).isGreaterThan(0.25);
         assertThat(rear.of(cabinet.part("board").orElseThrow()).free()).isZero();
         assertThat(rear.of(fuse).free()).isEqualTo(1);
     }

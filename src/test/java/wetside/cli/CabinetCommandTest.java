@@ -41,8 +41,18 @@ class CabinetCommandTest {
         Path html = folder.resolve("c.html");
         Path pdf = folder.resolve("c.pdf");
         Shell.Done r = Shell.run(
-                "cabinet", TWIN, "--from", "rear", "--part", "motor", "--svg", svg.toString(), "--html", html.toString(),
-                "--pdf", pdf.toString());
+                "cabinet",
+                TWIN,
+                "--from",
+                "rear",
+                "--part",
+                "motor",
+                "--svg",
+                svg.toString(),
+                "--html",
+                html.toString(),
+                "--pdf",
+                pdf.toString());
         assertThat(r.exitCode()).as(r.err()).isZero();
         assertThat(Files.readString(svg)).startsWith("<svg ").contains("From the rear, rear panel off", "#1E5A48");
         assertThat(Files.readString(html)).contains("What each panel hides", "67\u00a0pump motor");
@@ -67,10 +77,18 @@ class CabinetCommandTest {
 
     @Test
     void theCardOfAPartThatHasNoPlace() {
-        Shell.Done r = Shell.run("part", TWIN, "cup", "--draws", "4", "--svg", folder.resolve("x.svg").toString());
+        Shell.Done r = Shell.run(
+                "part",
+                TWIN,
+                "cup",
+                "--draws",
+                "4",
+                "--svg",
+                folder.resolve("x.svg").toString());
         assertThat(r.exitCode()).isEqualTo(2);
         assertThat(r.err()).contains("\"cup\" has no place in the case");
-        assertThat(Shell.run("part", TWIN, "gauge-tee", "--draws", "4", "--who", "owner").out())
+        assertThat(Shell.run("part", TWIN, "gauge-tee", "--draws", "4", "--who", "owner")
+                        .out())
                 .contains("Not for an owner", "the case stays")
                 .doesNotContain("Reach it", "wipe dry");
     }
