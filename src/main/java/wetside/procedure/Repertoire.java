@@ -114,8 +114,19 @@ public final class Repertoire {
         if (during.isEmpty() || !isReadable(p, names)) {
             return Optional.empty();
         }
-        boolean stationed = during.get().stationed() || parts(p).anyMatch(part -> isAtStation(part, names));
-        return stationed == station.isEmpty() ? Optional.empty() : Optional.of(bound(p, station, names, during.get()));
+        boolean own = parts(p).anyMatch(part -> isAtStation(part, names));
+        boolean stationed = during.get().stationed() || own;
+        return stationed == station.isEmpty() || !own && isSeenElsewhere(p, station)
+                ? Optional.empty()
+                : Optional.of(bound(p, station, names, during.get()));
+    }
+
+    /** What is behind panels and there once need not be looked at again with every group at work. */
+    private boolean isSeenElsewhere(Procedure p, String station) {
+        return !p.inside().isEmpty()
+                && machine.stations().stream()
+                        .takeWhile(s -> !s.equals(station))
+                        .anyMatch(s -> fit(p.routine(), s).filter(Fit::stationed).isPresent());
     }
 
     private boolean isReadable(Procedure p, Names names) {

@@ -54,6 +54,18 @@ class RepertoireTest {
     }
 
     @Test
+    void whatIsThereOnceBehindPanelsIsLookedAtWithOneGroupAtWork() {
+        List<String> two = ids(Repertoire.of(
+                ALL,
+                MachineFile.bundled("exchanger-two-group", Kinds.declarations()).newest()));
+        assertThat(two)
+                .contains("leak at the pump, left group", "leak at the flow meter, left group")
+                .contains("leak at the flow meter, right group", "blind-disc pressure, right group")
+                .doesNotContain("leak at the pump, right group", "blind-disc pressure", "power lamp, left group")
+                .doesNotHaveDuplicates();
+    }
+
+    @Test
     void theFirstWayTheMachineHasPartsForIsTaken() {
         Procedures two = ways("""
                     - steps: [{set: no such switch.arm, to: pressed}, {mark: there}]

@@ -5,9 +5,12 @@ import static org.assertj.core.api.Assertions.within;
 import static wetside.trade.Bench.broken;
 import static wetside.trade.Bench.set;
 
+import java.util.List;
 import java.util.function.UnaryOperator;
 import org.junit.jupiter.api.Test;
+import wetside.kind.Kinds;
 import wetside.machine.Machine;
+import wetside.machine.MachineFile;
 
 /** What people know of two groups on one boiler, dosed by counting pulses. Common practice, no source. */
 class ExchangerTwoTest {
@@ -44,7 +47,7 @@ class ExchangerTwoTest {
 
     @Test
     void aPulledPulseWireOrADeadInputLooksTheSame() {
-        for (UnaryOperator<Machine> change : java.util.List.of(
+        for (UnaryOperator<Machine> change : List.of(
                 broken("flow-meter-lead-left", "off", 1), broken("unit-left", "pulse input dead", 1))) {
             Bench b = warm(change);
             assertThat(dose(b, "left", "one dose")).isCloseTo(60, within(2.0));
@@ -114,6 +117,24 @@ class ExchangerTwoTest {
         assertThat(b.celsius("group-left.temperature")).isLessThan(40);
         assertThat(b.celsius("group-right.temperature"))
                 .isCloseTo(whole.celsius("group-right.temperature"), within(1.5));
+    }
+
+    /** The left pipes are not joined, so only the right one goes round; its heat must reach its own metal. */
+    @Test
+    void aCirculationThatReachesNoVesselLeavesTheOthersInOrder() {
+        Machine whole = MachineFile.bundled("exchanger-two-group", Kinds.declarations())
+                .newest();
+        Machine.Joins j = whole.joins();
+        List<Machine.Line> lines = j.lines().stream()
+                .filter(l -> !l.from().component().equals("lower-pipe-left"))
+                .filter(l -> !l.from().component().equals("upper-pipe-left"))
+                .toList();
+        Machine.Joins open = new Machine.Joins(lines, j.wires(), j.contacts(), j.linkages());
+        Bench b = Bench.on(new Machine(whole.identity(), whole.components(), open))
+                .on()
+                .after(2400);
+        assertThat(b.celsius("group-left.temperature")).isLessThan(40);
+        assertThat(b.celsius("group-right.temperature")).isBetween(80.0, 95.0);
     }
 
     @Test
