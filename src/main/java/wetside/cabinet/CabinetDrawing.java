@@ -11,6 +11,7 @@ import static wetside.drawing.Theme.Token.SHEET;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -82,9 +83,12 @@ public final class CabinetDrawing {
     public String bare(Side side) {
         View view = cabinet.from(side);
         Frame there = new Frame(view, 0, 0, scale);
-        Rect all = extent(there.outline(), Callouts.of(there, numbered(view)));
+        Map<Fitted, Callouts.Callout> callouts = new LinkedHashMap<>(Callouts.of(there, numbered(view)));
+        Rect all = extent(there.outline(), callouts);
         Frame frame = new Frame(view, -all.x(), -all.y(), scale);
-        Laid laid = new Laid(frame, Callouts.of(frame, numbered(view)), List.of(), all.width(), all.height());
+        // Moved, not placed anew: a place as good as another may win by a rounding, and then lie outside.
+        callouts.replaceAll((part, c) -> c.moved(-all.x(), -all.y()));
+        Laid laid = new Laid(frame, callouts, List.of(), all.width(), all.height());
         String title = cabinet.machine().identity().title() + ": " + caption(side);
         Svg svg = new Svg(all.width(), all.height(), title, description(List.of(side)));
         body(laid, svg);

@@ -27,7 +27,11 @@ public final class Callouts {
     private final int[] placeOf;
 
     /** The disc's middle and the leader's end on the part. */
-    public record Callout(double x, double y, double partX, double partY) {}
+    public record Callout(double x, double y, double partX, double partY) {
+        Callout moved(double dx, double dy) {
+            return new Callout(x + dx, y + dy, partX + dx, partY + dy);
+        }
+    }
 
     private Callouts(Frame frame, List<Fitted> parts) {
         this.parts = parts;

@@ -19,6 +19,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 import wetside.blueprint.Blueprint;
 import wetside.blueprint.FluidPlan;
 import wetside.drawing.PartNumbers;
+import wetside.kind.Kind;
 import wetside.kind.Kinds;
 import wetside.kind.Words;
 import wetside.machine.Component;
@@ -206,6 +207,28 @@ class TourTest {
                     .isTrue();
         }
         assertThat(ids(s.tour(Follow.DRAIN))).isNotEmpty().doesNotHaveDuplicates();
+    }
+
+    /** A placeholder nobody fills would be printed as it stands. */
+    @Test
+    void wordsForWalksAreSentencesWithPlaceholdersThatExist() {
+        for (Kind kind : Kinds.all()) {
+            Words.OnTour tour = Words.of(kind.declaration().name()).tour();
+            Stream.of(
+                            tour.does(),
+                            tour.joins(),
+                            tour.partly(),
+                            tour.steam(),
+                            tour.turns(),
+                            tour.drain(),
+                            tour.current(),
+                            tour.noticed())
+                    .flatMap(List::stream)
+                    .forEach(t -> assertThat(t.replaceAll("\\{(next|from|on)}", "It"))
+                            .as(kind.declaration().name())
+                            .matches("[A-Z].*\\.")
+                            .doesNotContain("{"));
+        }
     }
 
     @Test
