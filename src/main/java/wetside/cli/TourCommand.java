@@ -102,7 +102,7 @@ final class TourCommand implements Callable<Integer> {
 
     private static Sheet sheet(List<Tour> tours, Installed installed, Optional<Cabinet> cabinet) {
         List<TourSheet.Walk> walks = tours.stream()
-                .map(t -> new TourSheet.Walk(t, t.follow().title(), Pictures.of(t, cabinet)))
+                .map(t -> new TourSheet.Walk(t, Pictures.of(t, cabinet)))
                 .toList();
         return TourSheet.of(walks, "", Plates.of(installed));
     }

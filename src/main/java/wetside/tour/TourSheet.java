@@ -22,7 +22,7 @@ public final class TourSheet {
     private TourSheet() {}
 
     /** Pictures that go with one walk; may be none. */
-    public record Walk(Tour tour, String title, List<Block> pictures) {
+    public record Walk(Tour tour, List<Block> pictures) {
         public Walk {
             pictures = List.copyOf(pictures);
         }
@@ -31,7 +31,7 @@ public final class TourSheet {
     public static Sheet of(List<Walk> walks, String source, Sheet.Plate plate) {
         List<Sheet.Section> sections = new ArrayList<>();
         for (Walk walk : walks) {
-            sections.add(section(walk, !sections.isEmpty()));
+            sections.add(section(walk, walks.size() == 1 ? "Stop by stop" : walk.tour().follow().title(), !sections.isEmpty()));
         }
         String title = walks.size() == 1 ? walks.get(0).tour().follow().title() : "A walk through the machine";
         return new Sheet(
@@ -43,7 +43,7 @@ public final class TourSheet {
                 "Numbers are those of the drawings. The order is that of the flow, worked out from how the parts are joined.");
     }
 
-    private static Sheet.Section section(Walk walk, boolean fresh) {
+    private static Sheet.Section section(Walk walk, String title, boolean fresh) {
         List<Block> blocks = new ArrayList<>();
         blocks.add(caution(walk.tour().follow()));
         blocks.addAll(walk.pictures());
@@ -57,7 +57,7 @@ public final class TourSheet {
             blocks.add(
                     new Block.Walk(chapter.steps().stream().map(TourSheet::stop).toList()));
         }
-        return new Sheet.Section(walk.title(), fresh, blocks);
+        return new Sheet.Section(title, fresh, blocks);
     }
 
     /** What can hurt on a walk, and who may go on it. */
