@@ -45,7 +45,7 @@ public final class Thermoblock implements Kind {
             Spread.relative(0.05),
             "of an orifice that would hold back as much, clean");
     static final Parameter EXCHANGE = Parameter.usual(
-            "exchange", Dimension.THERMAL_CONDUCTANCE, 34, 1, 1000, Spread.relative(0.15), "from clean wall to water");
+            "exchange", Dimension.THERMAL_CONDUCTANCE, 50, 1, 1000, Spread.relative(0.15), "from clean wall to water");
     static final Parameter WALL = Parameter.usual(
             "channel wall", Dimension.AREA, 0.012, 0.0005, 0.5, Spread.relative(0.1), "surface under water");
     static final Parameter SCALE = Parameter.condition(

@@ -97,7 +97,9 @@ public final class WaterTank implements Kind {
         int flow = b.fluid()
                 .branch(c.id() + " return", b.node(c, "return"), above, wide, FluidPlan.ALWAYS)
                 .flow();
-        b.choice(c, "return", Leaks.WETNESS, x -> Leaks.wetness(x[flow]));
+        if (b.isJoined(c, "return")) {
+            b.choice(c, "return", Leaks.WETNESS, x -> Leaks.wetness(x[flow]));
+        }
     }
 
     /** Moving the handle "water" pours in or out; it then goes back by itself, and the stock goes its own way. */
