@@ -81,7 +81,7 @@ public final class Thermoblock implements Kind {
             Trait.CLOSED_VESSEL);
 
     private static final List<Fault> FAULTS = List.of(
-            Fault.of("channel scaled up", 5.0, set(SCALE, 0.3e-3, 0.72e-3)),
+            Fault.of("channel scaled up", 5.0, set(SCALE, 0.4e-3, 0.7e-3)),
             Fault.of("element open", 1.5, set(BREAK, Ohms.OPEN)),
             Fault.of("element leaks to earth", 0.8, log(INSULATION, 50e3, 300)),
             Fault.of("element shorted to the metal", 0.3, set(INSULATION, 1)),
