@@ -109,12 +109,19 @@ class SingleBoilerTest {
         double drained = stop(b).growth("group-drain.caught", 3);
         assertThat(drained * 1e3).as("grams to the tray").isBetween(3.0, 15.0);
         double after = b.read("cup.caught");
-        assertThat(b.after(20).read("cup.caught") - after).as("the cup gets no more").isLessThan(1e-3);
+        assertThat(b.after(20).read("cup.caught") - after)
+                .as("the cup gets no more")
+                .isLessThan(1e-3);
     }
 
     @Test
     void withItsExhaustBlockedThePressureGoesOnThroughTheCoffee() {
-        Bench b = brew(machine("B", broken("brew-valve", "exhaust blocked", 1)).on().after(WARM), "puck").after(30);
+        Bench b = brew(
+                        machine("B", broken("brew-valve", "exhaust blocked", 1))
+                                .on()
+                                .after(WARM),
+                        "puck")
+                .after(30);
         double before = b.read("cup.caught");
         assertThat(stop(b).growth("group-drain.caught", 3)).isLessThan(1e-4);
         assertThat(b.read("cup.caught") - before).as("runs on into the cup").isGreaterThan(2e-3);
@@ -169,7 +176,12 @@ class SingleBoilerTest {
         assertThat(b.bar("pump-gauge.needle")).isBetween(9.0, 10.5);
         double lost = before - b.read("tank.level");
         assertThat(lost).as("what the group took up").isBetween(0.0, 0.03);
-        Bench stuck = brew(machine("B", broken("over-pressure", "stuck shut", 1)).on().after(WARM), "blind disc").after(15);
+        Bench stuck = brew(
+                        machine("B", broken("over-pressure", "stuck shut", 1))
+                                .on()
+                                .after(WARM),
+                        "blind disc")
+                .after(15);
         assertThat(stuck.bar("pump-gauge.needle")).isGreaterThan(14);
     }
 

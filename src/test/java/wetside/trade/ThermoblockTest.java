@@ -62,16 +62,23 @@ class ThermoblockTest {
     @Test
     void scaledUpItGivesAThinHotTrickle() {
         Bench whole = brew(machine("B").on().after(TEN_MINUTES), "nothing").after(8);
-        Bench scaled = brew(machine("B", SCALED).on().after(TEN_MINUTES), "nothing").after(8);
+        Bench scaled =
+                brew(machine("B", SCALED).on().after(TEN_MINUTES), "nothing").after(8);
         assertThat(scaled.read("cup.flow")).isLessThan(0.3 * whole.read("cup.flow"));
         assertThat(scaled.celsius("cup.temperature")).isGreaterThan(whole.celsius("cup.temperature") + 5);
-        assertThat(scaled.word("relief-spout.water")).as("the rest goes over the over-pressure valve").isNotEqualTo("dry");
+        assertThat(scaled.word("relief-spout.water"))
+                .as("the rest goes over the over-pressure valve")
+                .isNotEqualTo("dry");
         assertThat(whole.word("relief-spout.water")).isEqualTo("dry");
     }
 
     @Test
     void steamComesInPulsesOfThePumpAndLasts() {
-        Bench b = machine("B").on().after(TEN_MINUTES).turn("steam-switch.switch", "on").after(120);
+        Bench b = machine("B")
+                .on()
+                .after(TEN_MINUTES)
+                .turn("steam-switch.switch", "on")
+                .after(120);
         assertThat(b.celsius("block.temperature")).isCloseTo(144, within(5.0));
         double tank = b.read("tank.level");
         b.turn("steam-tap.opened", "100 %");
@@ -94,7 +101,10 @@ class ThermoblockTest {
     @Test
     void withADeadTimerSteamEndsAfterAMoment() {
         Bench b = machine("B", broken("timer", "dead", 1)).on().after(TEN_MINUTES);
-        b.turn("steam-switch.switch", "on").after(120).turn("steam-tap.opened", "100 %").after(2);
+        b.turn("steam-switch.switch", "on")
+                .after(120)
+                .turn("steam-tap.opened", "100 %")
+                .after(2);
         assertThat(b.word("steam-wand.steam")).isIn("plume", "jet");
         assertThat(b.after(90).word("steam-wand.steam")).isIn("none", "wisp");
     }
@@ -102,22 +112,35 @@ class ThermoblockTest {
     @Test
     void withATimerStuckOnWaterComesFromTheWand() {
         Bench b = machine("B", broken("timer", "output stuck on", 1)).on().after(TEN_MINUTES);
-        b.turn("steam-switch.switch", "on").after(120).turn("steam-tap.opened", "100 %").after(20);
+        b.turn("steam-switch.switch", "on")
+                .after(120)
+                .turn("steam-tap.opened", "100 %")
+                .after(20);
         assertThat(b.read("steam-wand.flow")).isGreaterThan(3e-3);
     }
 
     @Test
     void theSpringCheckKeepsSteamFromTheGroupButNotPressureFromTheCoffee() {
-        Bench steaming = machine("B").on().after(TEN_MINUTES).turn("steam-switch.switch", "on").after(120);
+        Bench steaming = machine("B")
+                .on()
+                .after(TEN_MINUTES)
+                .turn("steam-switch.switch", "on")
+                .after(120);
         assertThat(steaming.word("cup.water")).isNotEqualTo("runs");
         Bench b = brew(machine("B").on().after(TEN_MINUTES), "puck").after(25);
         double inTheCup = stop(b).growth("cup.caught", 15);
-        assertThat(inTheCup * 1e3).as("no valve lets it off: it runs on into the cup").isBetween(3.0, 15.0);
+        assertThat(inTheCup * 1e3)
+                .as("no valve lets it off: it runs on into the cup")
+                .isBetween(3.0, 15.0);
     }
 
     @Test
     void afterSteamingTheFirstWaterSpits() {
-        Bench b = machine("B").on().after(TEN_MINUTES).turn("steam-switch.switch", "on").after(120);
+        Bench b = machine("B")
+                .on()
+                .after(TEN_MINUTES)
+                .turn("steam-switch.switch", "on")
+                .after(120);
         b.turn("steam-switch.switch", "off");
         double wettest = 0;
         brew(b, "nothing");
@@ -141,7 +164,8 @@ class ThermoblockTest {
 
     @Test
     void bothThermostatsWeldedBlowTheFuse() {
-        Bench b = machine("A", broken("brew-thermostat", "welded", 1), broken("steam-thermostat", "welded", 1)).on();
+        Bench b = machine("A", broken("brew-thermostat", "welded", 1), broken("steam-thermostat", "welded", 1))
+                .on();
         b.after(900);
         assertThat(b.slot("thermal-fuse.whole")).isZero();
     }
