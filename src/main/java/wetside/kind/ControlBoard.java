@@ -52,7 +52,7 @@ public final class ControlBoard implements Kind {
                     Port.current("probe", "level probe"),
                     Port.current("probe return", "shell of the steam boiler"),
                     Port.current("tank", "closed to common while there is water in the tank"),
-                    Port.current("brew", "closed to common while the lever is up"),
+                    Port.current("brew", "closed to common while somebody brews"),
                     Port.current("common", "of tank and brew inputs"),
                     Port.current("line", "mains for pump and fill outputs"),
                     Port.current("pump", "to the pump motor"),

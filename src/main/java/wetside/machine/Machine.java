@@ -5,7 +5,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Stream;
 
 /**
  * A machine of one revision: its parts and how they are joined. Immutable. Supply, socket and surroundings are
@@ -98,18 +97,25 @@ public final class Machine {
         return components.containsKey(id);
     }
 
-    /** The component that plays a role, e.g. "pump gauge"; where several stations have one, the first in the file. */
+    /**
+     * The component that plays a role, e.g. "pump gauge"; where several stations have one, the first in the file, unless the
+     * station is said: "cup, right group".
+     */
     public Optional<Component> inRole(String role) {
-        return components.values().stream()
+        Optional<Component> first = components.values().stream()
                 .filter(c -> c.place().roles().contains(role))
                 .findFirst();
+        int comma = role.lastIndexOf(", ");
+        return first.isPresent() || comma < 0 ? first : at(role.substring(0, comma), role.substring(comma + 2));
+    }
+
+    private Optional<Component> at(String role, String station) {
+        return components.values().stream().filter(c -> c.plays(role, station)).findFirst();
     }
 
     /** The component that plays a role at a station, or else, among those that belong to no station, for all of them. */
     public Optional<Component> inRole(String role, String station) {
-        return Stream.of(station, "")
-                .flatMap(s -> components.values().stream().filter(c -> c.plays(role, s)))
-                .findFirst();
+        return at(role, station).or(() -> at(role, ""));
     }
 
     /** The stations its parts belong to, in file order, e.g. the groups of a machine that has two. */

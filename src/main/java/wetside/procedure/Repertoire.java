@@ -126,7 +126,8 @@ public final class Repertoire {
         return !p.inside().isEmpty()
                 && machine.stations().stream()
                         .takeWhile(s -> !s.equals(station))
-                        .anyMatch(s -> fit(p.routine(), s).filter(Fit::stationed).isPresent());
+                        .anyMatch(
+                                s -> fit(p.routine(), s).filter(Fit::stationed).isPresent());
     }
 
     private boolean isReadable(Procedure p, Names names) {

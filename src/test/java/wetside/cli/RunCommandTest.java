@@ -54,6 +54,22 @@ class RunCommandTest {
     }
 
     @Test
+    void whereTwoGroupsCanDoItOneMustBeNamed() {
+        assertThat(Shell.run("run", "exchanger-two-group", "free flow").err())
+                .contains("'free flow, left group' and 'free flow, right group': say which");
+        assertThat(Shell.run("run", "exchanger-two-group", "free flow, right group", "--rows", "2")
+                        .exitCode())
+                .isZero();
+    }
+
+    @Test
+    void whatTheMachineHasNoPartsForIsToldByItsParts() {
+        assertThat(Shell.run("run", "exchanger-two-group", "tank emptied and filled")
+                        .err())
+                .contains("cannot be taken through 'tank emptied and filled': it has no tank.water");
+    }
+
+    @Test
     void manyReadingsMakeSeveralTables() {
         Shell.Done done = Shell.run("run", "twin-boiler-lever", "cold at rest", "--rows", "2");
         assertThat(done.exitCode()).as(done.err()).isZero();

@@ -66,6 +66,17 @@ class RepertoireTest {
     }
 
     @Test
+    void aRoleMeansTheFirstUnlessItsStationIsSaid() {
+        Machine two =
+                MachineFile.bundled("exchanger-two-group", Kinds.declarations()).newest();
+        assertThat(two.inRole("cup").map(Component::id)).contains("cup-left");
+        assertThat(two.inRole("cup, right group").map(Component::id)).contains("cup-right");
+        assertThat(two.inRole("cup, middle group")).isEmpty();
+        assertThat(two.inRole("pump, right group")).isEmpty();
+        assertThat(two.inRole("pump", "right group").map(Component::id)).contains("pump");
+    }
+
+    @Test
     void theFirstWayTheMachineHasPartsForIsTaken() {
         Procedures two = ways("""
                     - steps: [{set: no such switch.arm, to: pressed}, {mark: there}]

@@ -47,8 +47,8 @@ class ExchangerTwoTest {
 
     @Test
     void aPulledPulseWireOrADeadInputLooksTheSame() {
-        for (UnaryOperator<Machine> change : List.of(
-                broken("flow-meter-lead-left", "off", 1), broken("unit-left", "pulse input dead", 1))) {
+        for (UnaryOperator<Machine> change :
+                List.of(broken("flow-meter-lead-left", "off", 1), broken("unit-left", "pulse input dead", 1))) {
             Bench b = warm(change);
             assertThat(dose(b, "left", "one dose")).isCloseTo(60, within(2.0));
             assertThat(dose(b, "right", "one dose")).as("the other group").isLessThan(12);
@@ -65,6 +65,21 @@ class ExchangerTwoTest {
         b.after(30);
         assertThat(b.read("cup-left.caught"))
                 .isBetween(1.7 * whole.read("cup-left.caught"), 2.6 * whole.read("cup-left.caught"));
+    }
+
+    @Test
+    void aBlockedJetInTheFlowMeterSlowsOneGroupAndTheDoseStays() {
+        Bench whole = warm();
+        double usual = dose(whole, "left", "one dose");
+        Bench b = warm(broken("flow-meter-left", "jet blocked", 0.6));
+        assertThat(dose(b, "left", "one dose")).isGreaterThan(2 * usual);
+        assertThat(b.read("cup-left.caught")).isCloseTo(whole.read("cup-left.caught"), within(3e-3));
+        assertThat(dose(b, "right", "one dose")).isCloseTo(usual, within(0.5));
+        assertThat(press(b.turn("group-left.holds", "blind disc"), "left", "continuous")
+                        .after(10)
+                        .bar("pump-gauge.needle"))
+                .as("the gauge does not know")
+                .isBetween(9.0, 10.2);
     }
 
     @Test
@@ -122,8 +137,8 @@ class ExchangerTwoTest {
     /** The left pipes are not joined, so only the right one goes round; its heat must reach its own metal. */
     @Test
     void aCirculationThatReachesNoVesselLeavesTheOthersInOrder() {
-        Machine whole = MachineFile.bundled("exchanger-two-group", Kinds.declarations())
-                .newest();
+        Machine whole =
+                MachineFile.bundled("exchanger-two-group", Kinds.declarations()).newest();
         Machine.Joins j = whole.joins();
         List<Machine.Line> lines = j.lines().stream()
                 .filter(l -> !l.from().component().equals("lower-pipe-left"))
