@@ -10,68 +10,6 @@ import wetside.machine.Wording;
 
 /** A walk put into sentences: stops with the words of their kinds, and between them where the way parts and meets. */
 public final class Telling {
-    private static final List<String> PARTS_IN_TWO = List.of(
-            "Here the way parts, to {side} and to {main}. The short way first.",
-            "Two ways lead on: one to {side}, which we take first, the other to {main}.",
-            "From {here} it can go to {side} or to {main}. We look at the first and come back.",
-            "Again there are two ways. We go to {side} first and keep {main} for later.");
-    private static final List<String> PARTS_IN_MORE = List.of(
-            "From {here} {count} ways lead on: to {all}. We take them one after the other.",
-            "Here it spreads over {count} ways, to {all}, and we go along each in turn.");
-    private static final List<String> BACK = List.of(
-            "Back at {here}, the way goes on to {next}.",
-            "From {here} now to {next}.",
-            "We return to {here} and go on to {next}.",
-            "Again from {here}: next comes {next}.");
-    private static final List<String> ONCE_MORE = List.of(
-            "This leads into {here} a second time, and from there on to {next}.",
-            "So it comes into {here} once more and leaves it towards {next}.");
-    private static final List<String> ANOTHER = List.of(
-            "Another way begins elsewhere.",
-            "And one that begins apart.",
-            "There is one more.",
-            "The next begins on its own.");
-    private static final List<String> LETS_OFF = List.of(
-            "That is one way out; the next part lets go by itself.",
-            "Another part can let go as well.",
-            "There is one more way out.",
-            "And one more that lets off.");
-    private static final List<String> BEGINS = List.of("It begins at {here}.");
-    private static final List<String> ASKS = List.of(
-            "From {here} thin wires lead to {next}.",
-            "Other wires join {here} with {next}.",
-            "{here} has wires of its own, to {next}.",
-            "And {here} is wired to {next}.");
-    private static final List<String> SERVES = List.of(
-            "From here it goes to {here} and back.", "It works {here} and returns.", "What it works is {here}.");
-    private static final List<String> RING = List.of(
-            "Through it the water is back in {here}. That is a ring: it goes round by itself as long as one side is hotter than the other.",
-            "So it comes back into {here}, and another ring is closed.");
-    private static final List<String> RUNS_BACK = List.of(
-            "From here it runs back into {here} and can start anew.", "This too ends in {here}, where it came from.");
-    private static final List<String> CIRCUIT = List.of(
-            "From here it goes back to {here}: the circuit is closed.",
-            "And back to {here}.",
-            "With {here} this circuit is closed as well.",
-            "The way back ends at {here}.");
-    private static final List<String> MEETS = List.of(
-            "Here it joins the way we know, at {here}.",
-            "It ends in {here}, where we have been; from there it goes the same way.",
-            "So it comes to {here} as well.");
-    private static final List<String> AT_ONCE = List.of(
-            "One way leads to {here}, which we know; another goes on to {next}.",
-            "One ends at {here}, the other goes on to {next}.");
-
-    private static final List<String> LATER = List.of(
-            "So it comes to {here}, where a longer way will bring us as well.",
-            "This ends at {here}; we come there by another way.");
-    private static final List<String> LATER_ON = List.of(
-            "One way is short and leads to {here}, where we come later; the other goes on to {next}.",
-            "It branches to {here}, which comes later, and goes on to {next}.");
-    private static final List<String> STRAIGHT_BACK = List.of(
-            "Part of it goes straight back to {here}, the rest on to {next}.",
-            "Some returns at once to {here}; the rest goes to {next}.");
-
     private final Follow follow;
     private final Naming naming;
     private final KindWords words;
@@ -99,9 +37,9 @@ public final class Telling {
         Telling telling = new Telling(follow, machine, numbers, wet);
         WaterWalk walk = new WaterWalk(wet);
         List<Tour.Chapter> chapters = switch (follow) {
-            case WATER -> telling.chapters("", walk.water(feed), ANOTHER);
-            case STEAM -> telling.chapters("", walk.steam(), ANOTHER);
-            case DRAIN -> telling.chapters("", walk.drain(), LETS_OFF);
+            case WATER -> telling.chapters("", walk.water(feed), Phrases.ANOTHER);
+            case STEAM -> telling.chapters("", walk.steam(), Phrases.ANOTHER);
+            case DRAIN -> telling.chapters("", walk.drain(), Phrases.LETS_OFF);
             case CURRENT -> telling.current(new CurrentWalk(new CurrentWays(machine)));
         };
         return new Tour(
@@ -110,10 +48,10 @@ public final class Telling {
 
     private List<Tour.Chapter> current(CurrentWalk walk) {
         List<Tour.Chapter> chapters = new ArrayList<>();
-        chapters.addAll(chapters("Mains, from line to neutral", walk.mains(), ANOTHER));
-        chapters.addAll(chapters("Low voltage", walk.lowVoltage(), BEGINS));
-        chapters.addAll(chapters("Wires that only tell", walk.sensing(), ASKS));
-        chapters.addAll(chapters("Earth", walk.earth(), BEGINS));
+        chapters.addAll(chapters("Mains, from line to neutral", walk.mains(), Phrases.ANOTHER));
+        chapters.addAll(chapters("Low voltage", walk.lowVoltage(), Phrases.BEGINS));
+        chapters.addAll(chapters("Wires that only tell", walk.sensing(), Phrases.ASKS));
+        chapters.addAll(chapters("Earth", walk.earth(), Phrases.BEGINS));
         return chapters;
     }
 
@@ -127,9 +65,9 @@ public final class Telling {
             if (v.sort != Visit.Sort.FIRST) {
                 turn(0, rotation.next(begun), v.part, parts(waysOf(v)));
             } else if (!steps.isEmpty()) {
-                steps.add(new Tour.Turn(rotation.next(follow == Follow.DRAIN ? LETS_OFF : ANOTHER), 0));
+                steps.add(new Tour.Turn(rotation.next(follow == Follow.DRAIN ? Phrases.LETS_OFF : Phrases.ANOTHER), 0));
             }
-            named = begun == ASKS;
+            named = begun == Phrases.ASKS;
             tell(v, null, 0);
         }
         return List.of(new Tour.Chapter(title, steps));
@@ -140,9 +78,10 @@ public final class Telling {
         if (visit.sort == Visit.Sort.FIRST) {
             stop(visit, from, next, depth);
         } else if (from != null && waysOf(visit).size() == 1) {
-            turn(depth, rotation.next(ONCE_MORE), visit.part, parts(waysOf(visit)));
+            turn(depth, rotation.next(Phrases.ONCE_MORE), visit.part, parts(waysOf(visit)));
         } else if (from != null) {
-            turn(depth, "With that we are in {here} again, by another door.", visit.part, "");
+            String door = follow == Follow.CURRENT ? "at other terminals" : "by another door";
+            turn(depth, "With that we are in {here} again, " + door + ".", visit.part, "");
         }
         onwards(visit, from == null, depth);
     }
@@ -198,8 +137,8 @@ public final class Telling {
         boolean said = visit.sort != Visit.Sort.FIRST && (begins && named || ways.size() == 1);
         if (!known.isEmpty() && !said) {
             List<String> sentences = follow == Follow.CURRENT
-                    ? STRAIGHT_BACK
-                    : known.stream().allMatch(v -> v.sort == Visit.Sort.LATER) ? LATER_ON : AT_ONCE;
+                    ? Phrases.STRAIGHT_BACK
+                    : known.stream().allMatch(v -> v.sort == Visit.Sort.LATER) ? Phrases.LATER_ON : Phrases.AT_ONCE;
             turn(depth, rotation.next(sentences).replace("{here}", parts(known)), visit.part, parts(ways));
         }
         part(visit, ways, known.isEmpty() && !said, depth);
@@ -213,7 +152,9 @@ public final class Telling {
         for (int i = 0; i < ways.size(); i++) {
             Visit way = ways.get(i);
             if (i > 0) {
-                turn(depth, rotation.next(BACK), visit.part, naming.the(way.part));
+                List<String> sentences =
+                        ways.size() == 2 || !announce ? Phrases.BACK : i < last ? Phrases.NEXT : Phrases.LAST;
+                turn(depth, rotation.next(sentences), visit.part, naming.the(way.part));
             }
             tell(way, visit.part, i < last ? depth + 1 : depth);
         }
@@ -223,7 +164,7 @@ public final class Telling {
         if (ways.size() == 2) {
             turn(
                     depth,
-                    rotation.next(PARTS_IN_TWO)
+                    rotation.next(Phrases.PARTS_IN_TWO)
                             .replace("{side}", naming.the(ways.get(0).part))
                             .replace("{main}", naming.the(ways.get(1).part)),
                     here,
@@ -231,7 +172,7 @@ public final class Telling {
         } else {
             turn(
                     depth,
-                    rotation.next(PARTS_IN_MORE)
+                    rotation.next(Phrases.PARTS_IN_MORE)
                             .replace("{count}", count(ways.size()))
                             .replace("{all}", parts(ways)),
                     here,
@@ -271,11 +212,11 @@ public final class Telling {
 
     private List<String> ending(Visit v) {
         if (follow == Follow.CURRENT) {
-            return v.sort == Visit.Sort.RING ? CIRCUIT : SERVES;
+            return v.sort == Visit.Sort.RING ? Phrases.CIRCUIT : Phrases.SERVES;
         }
         if (v.sort != Visit.Sort.RING) {
-            return v.sort == Visit.Sort.LATER ? LATER : MEETS;
+            return v.sort == Visit.Sort.LATER ? Phrases.LATER : Phrases.MEETS;
         }
-        return v.circulating ? RING : RUNS_BACK;
+        return v.circulating ? Phrases.RING : Phrases.RUNS_BACK;
     }
 }

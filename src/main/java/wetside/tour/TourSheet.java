@@ -31,7 +31,10 @@ public final class TourSheet {
     public static Sheet of(List<Walk> walks, String source, Sheet.Plate plate) {
         List<Sheet.Section> sections = new ArrayList<>();
         for (Walk walk : walks) {
-            sections.add(section(walk, walks.size() == 1 ? "Stop by stop" : walk.tour().follow().title(), !sections.isEmpty()));
+            sections.add(section(
+                    walk,
+                    walks.size() == 1 ? "Stop by stop" : walk.tour().follow().title(),
+                    !sections.isEmpty()));
         }
         String title = walks.size() == 1 ? walks.get(0).tour().follow().title() : "A walk through the machine";
         return new Sheet(
