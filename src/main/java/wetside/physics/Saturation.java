@@ -40,6 +40,11 @@ public final class Saturation {
     /** How long the array given to {@link #at} must be. */
     public static final int SIZE = 10;
 
+    /** End of the fit [K]. */
+    private static final double HOTTEST = 495;
+    /** Of steam at constant volume, well above the boiling line [J/(kg K)]. */
+    private static final double STEAM_HEAT = 1550;
+
     static final double CENTRE = 383.15;
     static final double HALF = 110;
 
@@ -112,7 +117,7 @@ public final class Saturation {
      * Allocates nothing. Pressure and volumes are consistent with each other and smooth, so Newton's method may run on
      * any combination of them.
      *
-     * @param temperature T [K], 272 to 495
+     * @param temperature T [K], 272 to 495; beyond, for a vessel boiled dry, continued as a gas of constant heat
      * @param into filled by the constants of this class, length {@link #SIZE}
      *     <p>Validity: against IAPWS-IF97 over 0 to 220 °C: v' within 3e-6, v'' within 5e-6 of the value, u' within
      *     12 J/kg, u'' within 4 J/kg, p exact.
@@ -120,6 +125,28 @@ public final class Saturation {
      *     <p>Checked: SaturationTest.
      */
     public static void at(double temperature, double[] into) {
+        if (temperature > HOTTEST) {
+            beyond(temperature, into);
+        } else {
+            fitted(temperature, into);
+        }
+    }
+
+    /** So that a vessel boiled dry has a temperature: steam as a gas whose volume and latent heat stay as they were. */
+    private static void beyond(double temperature, double[] into) {
+        fitted(HOTTEST, into);
+        double over = temperature - HOTTEST;
+        into[PRESSURE_SLOPE] = into[PRESSURE] / HOTTEST;
+        into[PRESSURE] += into[PRESSURE_SLOPE] * over;
+        into[LIQUID_VOLUME_SLOPE] = 0;
+        into[VAPOUR_VOLUME_SLOPE] = 0;
+        into[LIQUID_ENERGY] += STEAM_HEAT * over;
+        into[LIQUID_ENERGY_SLOPE] = STEAM_HEAT;
+        into[VAPOUR_ENERGY] += STEAM_HEAT * over;
+        into[VAPOUR_ENERGY_SLOPE] = STEAM_HEAT;
+    }
+
+    private static void fitted(double temperature, double[] into) {
         Water.saturation(temperature, into, PRESSURE);
         double x = (temperature - CENTRE) / HALF;
         polynomial(V_LIQUID, x, 1e-3, into, LIQUID_VOLUME);

@@ -22,7 +22,7 @@ public final class Flash {
     static final double AIR_CONSTANT = 287.05;
     static final double AIR_HEAT = 717.6;
     private static final double COLDEST = 272.15;
-    private static final double HOTTEST = 494.15;
+    private static final double HOTTEST = 1500;
     private static final double CLOSE = 1e-7;
 
     private final double volume;
@@ -47,7 +47,7 @@ public final class Flash {
      * @param energy internal energy U of water and air [J], zero for liquid water (u' = 0) and air at 0 °C
      * @param air    Ma [kg], taken as at least {@link #LEAST_AIR}
      * @param guess  temperature to start from [K]
-     * @return false when no temperature between −1 and 221 °C holds that energy; the nearest end is then left in place
+     * @return false when no temperature between −1 and 1227 °C holds that energy; the nearest end is then left in place
      */
     public boolean solve(double mass, double energy, double air, double guess) {
         double low = COLDEST;

@@ -16,6 +16,8 @@ import wetside.machine.Medium;
 /** One machine that can be run. Not shared between threads; make one per draw. */
 public final class Plant {
     private static final int SETTLE_ROUNDS = 12;
+    /** Heat capacity from which a vessel's content counts fully for the length of a step: a few grams of water [J/K]. */
+    private static final double MATTERS = 20;
 
     private final Blueprint blueprint;
     private final Slots slots;
@@ -39,6 +41,8 @@ public final class Plant {
     final double[] capacities;
     private final double[] before;
     private final double[] weights;
+    /** Vessel whose content a node is, or null. */
+    private final VesselState[] contents;
     private final Balance balance;
 
     private Plant(Blueprint b) {
@@ -70,6 +74,10 @@ public final class Plant {
         balance = new Balance();
         weights = new double[nodes.count()];
         Arrays.fill(weights, 1);
+        contents = new VesselState[nodes.count()];
+        for (int v = 0; v < vessels.length; v++) {
+            contents[nodes.ofVessel(v)] = vessels[v];
+        }
         b.heat().sources().forEach(s -> weights[nodes.of(s.node())] = 0.1);
         start();
     }
@@ -333,9 +341,13 @@ public final class Plant {
         return new Snapshot(this);
     }
 
-    /** How much a bend of node {@code i} counts: metal with an element in it runs ahead without harm. */
+    /**
+     * How much a bend of node {@code i} counts: metal with an element in it runs ahead without harm, and what is left in a
+     * vessel boiled dry flutters with every drop.
+     */
     double weight(int i) {
-        return weights[i];
+        VesselState v = contents[i];
+        return v == null ? weights[i] : Math.min(weights[i], v.heatCapacity() / MATTERS);
     }
 
     /** A saved state of one plant. */

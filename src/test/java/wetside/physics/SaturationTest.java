@@ -54,6 +54,23 @@ class SaturationTest {
         }
     }
 
+    /** A boiler that has boiled dry goes on getting hotter. */
+    @Test
+    void goesOnWithoutAJumpAsAGasOfConstantHeat() {
+        double[] end = new double[Saturation.SIZE];
+        Saturation.at(495, end);
+        Saturation.at(495 + 1e-6, at);
+        for (int k = 0; k < Saturation.SIZE; k += 2) {
+            assertThat(at[k]).isCloseTo(end[k], within(1e-6 * Math.abs(end[k])));
+        }
+        Saturation.at(800, at);
+        assertThat(at[Saturation.PRESSURE] * at[Saturation.VAPOUR_VOLUME] / 800)
+                .as("as an ideal gas")
+                .isCloseTo(end[Saturation.PRESSURE] * end[Saturation.VAPOUR_VOLUME] / 495, within(1e-6));
+        assertThat(at[Saturation.VAPOUR_ENERGY] - end[Saturation.VAPOUR_ENERGY])
+                .isCloseTo(305 * 1550.0, within(1e-3));
+    }
+
     @Test
     void holdsTheCoefficientsTheFitPrints() {
         for (SaturationFit.Property property : SaturationFit.Property.values()) {

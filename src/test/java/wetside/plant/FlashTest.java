@@ -43,6 +43,16 @@ class FlashTest {
     }
 
     @Test
+    void aVesselBoiledDryHasATemperatureToo() {
+        Flash flash = new Flash(1e-3, STIFFNESS);
+        double energy = flash.at(1e-3, 1e-6, 720);
+        assertThat(flash.level()).isZero();
+        assertThat(flash.solve(1e-3, energy, 1e-6, 380)).isTrue();
+        assertThat(flash.temperature()).isCloseTo(720, within(1e-4));
+        assertThat(flash.pressure()).as("of a gas").isBetween(2.5e5, 3.5e5);
+    }
+
+    @Test
     void capacityIsTheSlopeOfTheEnergy() {
         Random random = new Random(3);
         for (int i = 0; i < 2000; i++) {
