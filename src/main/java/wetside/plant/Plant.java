@@ -43,6 +43,7 @@ public final class Plant {
     private final double[] weights;
     /** Vessel whose content a node is, or null. */
     private final VesselState[] contents;
+
     private final Balance balance;
 
     private Plant(Blueprint b) {

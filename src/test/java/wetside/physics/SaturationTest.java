@@ -67,8 +67,7 @@ class SaturationTest {
         assertThat(at[Saturation.PRESSURE] * at[Saturation.VAPOUR_VOLUME] / 800)
                 .as("as an ideal gas")
                 .isCloseTo(end[Saturation.PRESSURE] * end[Saturation.VAPOUR_VOLUME] / 495, within(1e-6));
-        assertThat(at[Saturation.VAPOUR_ENERGY] - end[Saturation.VAPOUR_ENERGY])
-                .isCloseTo(305 * 1550.0, within(1e-3));
+        assertThat(at[Saturation.VAPOUR_ENERGY] - end[Saturation.VAPOUR_ENERGY]).isCloseTo(305 * 1550.0, within(1e-3));
     }
 
     @Test

@@ -112,8 +112,7 @@ final class Boilers {
         draft.contact(element + ".water", id + ".water");
         draft.wire(rails.earth, element + ".earth");
         String limit = draft.part(
-                "thermal limit",
-                String.format(Locale.ROOT, "trips at: %d °C", 125 + draft.random.nextInt(40)));
+                "thermal limit", String.format(Locale.ROOT, "trips at: %d °C", 125 + draft.random.nextInt(40)));
         draft.contact(limit + ".face", draft.chance(0.7) ? id + ".shell" : element + ".sheath");
         draft.wire(rails.line, limit + ".1");
         String live = regulated(id, limit + ".2");

@@ -86,7 +86,8 @@ final class Day {
 
     private void put(Handle handle, double to) {
         plant.set(handle, to);
-        last = handle.name() + " to " + (handle.options().isEmpty() ? to : handle.options().get((int) to));
+        last = handle.name() + " to "
+                + (handle.options().isEmpty() ? to : handle.options().get((int) to));
         stepper.moved();
     }
 

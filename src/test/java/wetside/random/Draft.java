@@ -88,7 +88,8 @@ final class Draft {
         }
         Unit unit = p.dimension().units().get(0);
         double shown = unit.fromSi(Math.max(p.min(), Math.min(p.max(), inRange(p, si))));
-        return p.name() + ": " + String.format(Locale.ROOT, "%.5f %s", shown, unit.symbol()).trim();
+        return p.name() + ": "
+                + String.format(Locale.ROOT, "%.5f %s", shown, unit.symbol()).trim();
     }
 
     /** Temperatures move by a few kelvin, not by a share of their distance from nothing. */

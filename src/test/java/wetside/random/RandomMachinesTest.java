@@ -32,7 +32,9 @@ class RandomMachinesTest {
             long start = ManagementFactory.getThreadMXBean().getCurrentThreadCpuTime();
             List<String> wrong = tried(seed);
             if (Boolean.getBoolean("random.verbose")) {
-                System.err.printf("seed %d: %.1f s %s%n", seed, (ManagementFactory.getThreadMXBean().getCurrentThreadCpuTime() - start) / 1e9, wrong);
+                System.err.printf(
+                        "seed %d: %.1f s %s%n",
+                        seed, (ManagementFactory.getThreadMXBean().getCurrentThreadCpuTime() - start) / 1e9, wrong);
             }
             if (!wrong.isEmpty()) {
                 failures.add("seed " + seed + " (" + kept(seed) + "): " + String.join("; ", wrong));
@@ -56,7 +58,11 @@ class RandomMachinesTest {
         } catch (RuntimeException e) {
             StringWriter trace = new StringWriter();
             e.printStackTrace(new PrintWriter(trace));
-            return List.of(trace.toString().lines().limit(12).reduce((a, b) -> a + "\n" + b).orElse(""));
+            return List.of(trace.toString()
+                    .lines()
+                    .limit(12)
+                    .reduce((a, b) -> a + "\n" + b)
+                    .orElse(""));
         }
     }
 
@@ -75,7 +81,10 @@ class RandomMachinesTest {
         TreeSet<String> left = new TreeSet<>();
         Kinds.declarations().stream().map(Declaration::name).forEach(left::add);
         for (long seed = FIRST; seed < FIRST + RandomMachine.seedsForAll(); seed++) {
-            RandomMachine.file(seed).newest().components().forEach(c -> left.remove(c.kind().name()));
+            RandomMachine.file(seed)
+                    .newest()
+                    .components()
+                    .forEach(c -> left.remove(c.kind().name()));
         }
         assertThat(left).isEmpty();
     }

@@ -13,8 +13,10 @@ import wetside.machine.Trait;
  * current behind a fuse, heat at a boiler's shell, motion from a lever of its own. No good machine, but a machine.
  */
 final class Spares {
-    private static final Set<String> INLETS = Set.of("in", "a", "mains", "tank", "cold", "feed", "boiler", "hot", "upper");
-    private static final Set<String> RETURNS = Set.of("neutral", "minus", "2", "b", "return", "coil 2", "off", "load 2");
+    private static final Set<String> INLETS =
+            Set.of("in", "a", "mains", "tank", "cold", "feed", "boiler", "hot", "upper");
+    private static final Set<String> RETURNS =
+            Set.of("neutral", "minus", "2", "b", "return", "coil 2", "off", "load 2");
     private static final Set<String> METAL = Set.of("earth", "case", "body");
     /** Kinds that look into a boiler: which of its ports each of theirs is screwed to. */
     private static final Map<String, Map<String, String>> IN_BOILER = Map.of(
@@ -57,13 +59,19 @@ final class Spares {
         String lever = "";
         for (Port port : kind.ports()) {
             String end = id + "." + port.name();
-            if (port.optional() && !METAL.contains(port.name()) && !(vessel && port.name().equals("relief"))) {
+            if (port.optional()
+                    && !METAL.contains(port.name())
+                    && !(vessel && port.name().equals("relief"))) {
                 continue;
             }
             switch (port.medium()) {
                 case FLUID -> fluid(kind, port, end, cold, boiler);
-                case CURRENT -> draft.wire(
-                        METAL.contains(port.name()) ? rails.earth : RETURNS.contains(port.name()) ? rails.neutral : live, end);
+                case CURRENT ->
+                    draft.wire(
+                            METAL.contains(port.name())
+                                    ? rails.earth
+                                    : RETURNS.contains(port.name()) ? rails.neutral : live,
+                            end);
                 case HEAT -> draft.loosely(end, draft.any(boilers.ids) + ".shell");
                 case MOTION -> {
                     if (lever.isEmpty()) {

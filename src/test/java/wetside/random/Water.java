@@ -128,7 +128,10 @@ final class Water {
 
     /** Kinds that have nothing but an inlet and an outlet, and let water through both ways or one. */
     private static List<String> inline() {
-        return Kinds.declarations().stream().filter(Water::isInline).map(Declaration::name).toList();
+        return Kinds.declarations().stream()
+                .filter(Water::isInline)
+                .map(Declaration::name)
+                .toList();
     }
 
     private static boolean isInline(Declaration kind) {
