@@ -21,7 +21,7 @@ public final class Bench implements AutoCloseable {
     public static Bench start(Shop shop, Clock clock, int port) {
         Workshop workshop = new Workshop(shop, clock);
         Pages pages = new Pages();
-        List<Routes> all = List.of(new Assets(), new JobsPages(workshop, pages));
+        List<Routes> all = List.of(new Assets(), new JobsPages(workshop, pages), new JobPages(workshop, pages));
         Javalin server = Javalin.create(config -> {
             quiet(config);
             new Guard().routes(config.routes);

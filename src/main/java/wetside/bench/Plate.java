@@ -1,0 +1,53 @@
+package wetside.bench;
+
+import java.util.ArrayList;
+import java.util.List;
+import wetside.kind.Kinds;
+import wetside.machine.BadFile;
+import wetside.machine.Machine;
+import wetside.machine.MachineFile;
+import wetside.shop.Job;
+import wetside.shop.RegisteredMachine;
+import wetside.units.Dimension;
+import wetside.units.Display;
+
+/** The machine as its rating plate, at the same place on every page of it. */
+public record Plate(List<Cell> cells) {
+    /** What stands in one field of the plate. */
+    public record Cell(String label, String value) {}
+
+    static Plate of(Workshop workshop, Job job, Display units) {
+        List<Cell> cells = new ArrayList<>();
+        cells.add(new Cell("Job", Long.toString(job.number())));
+        cells.addAll(machine(workshop, workshop.register().machine(job.machineId()), units));
+        if (!job.technician().isEmpty()) {
+            cells.add(new Cell("With", job.technician()));
+        }
+        return new Plate(cells);
+    }
+
+    private static List<Cell> machine(Workshop workshop, RegisteredMachine m, Display units) {
+        List<Cell> cells = new ArrayList<>();
+        cells.add(new Cell("Machine", title(m)));
+        cells.add(new Cell("Serial", m.serial()));
+        cells.add(new Cell("Fed from", m.fedFrom()));
+        if (m.voltage() != null) {
+            cells.add(new Cell("Supply", units.print(m.voltage(), Dimension.VOLTAGE)));
+        }
+        if (m.altitude() != null) {
+            cells.add(new Cell("Altitude", units.print(m.altitude(), Dimension.LENGTH)));
+        }
+        cells.add(new Cell("Owner", workshop.register().owner(m.ownerId()).name()));
+        return cells;
+    }
+
+    /** "Fellmoor Twin Lever, revision B"; the file's name where the file is gone. */
+    static String title(RegisteredMachine m) {
+        try {
+            Machine machine = MachineFile.find(m.file(), Kinds.declarations()).machine(m.revision(), m.supply());
+            return machine.identity().title() + ", " + machine.identity().making();
+        } catch (BadFile | IllegalArgumentException e) {
+            return m.file() + ", revision " + m.revision();
+        }
+    }
+}
