@@ -84,9 +84,7 @@ final class Form {
     static String person(Context context) {
         String kept = context.cookie(PERSON);
         try {
-            return kept == null || kept.isBlank()
-                    ? "desk"
-                    : URLDecoder.decode(kept, StandardCharsets.UTF_8);
+            return kept == null || kept.isBlank() ? "desk" : URLDecoder.decode(kept, StandardCharsets.UTF_8);
         } catch (IllegalArgumentException e) {
             return "desk";
         }

@@ -66,7 +66,9 @@ public final class JobPages implements Routes {
                         job,
                         Plate.of(workshop, job, Frame.units(context)),
                         rail(job.state()),
-                        days(workshop.jobs().timeline(job.id()), workshop.clock().getZone()),
+                        days(
+                                workshop.jobs().timeline(job.id()),
+                                workshop.clock().getZone()),
                         Form.person(context)));
     }
 
