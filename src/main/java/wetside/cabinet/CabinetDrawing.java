@@ -89,7 +89,7 @@ public final class CabinetDrawing {
         // Moved, not placed anew: a place as good as another may win by a rounding, and then lie outside.
         callouts.replaceAll((part, c) -> c.moved(-all.x(), -all.y()));
         Laid laid = new Laid(frame, callouts, List.of(), all.width(), all.height());
-        String title = cabinet.machine().identity().title() + ": " + caption(side);
+        String title = cabinet.machine().identity().title() + ": " + captionShut(side);
         Svg svg = new Svg(all.width(), all.height(), title, description(List.of(side)));
         body(laid, svg);
         return svg.end();
@@ -118,10 +118,17 @@ public final class CabinetDrawing {
 
     /** "From the rear, rear panel off. 4 water tank". */
     public String caption(Side side) {
-        List<String> names = numbered(cabinet.from(side)).stream()
-                .map(p -> p.number() + " " + p.name())
-                .toList();
-        return heading(side) + (names.isEmpty() ? "" : ". " + String.join(", ", names));
+        return captioned(heading(side), side);
+    }
+
+    /** "From the top. 4 water tank", for whoever leaves the panels on. */
+    public String captionShut(Side side) {
+        return captioned("From the " + side.word(), side);
+    }
+
+    private String captioned(String from, Side side) {
+        String names = CabinetSheet.named(numbered(cabinet.from(side)));
+        return from + (names.isEmpty() ? "" : ". " + names);
     }
 
     /** Views one under the other. */

@@ -89,7 +89,7 @@ public final class CardSheet {
         List<Block.Drawing> drawings = new ArrayList<>();
         for (Side side : sides(cabinet.get(), card.fitted().get())) {
             CabinetDrawing drawing = drawing(card, cabinet.get(), CabinetDrawing.Room.HALF);
-            String caption = drawing.caption(side);
+            String caption = card.reader() == Who.OWNER ? drawing.captionShut(side) : drawing.caption(side);
             drawings.add(new Block.Drawing(drawing.bare(side), caption, caption, drawing.bareWidth(side) / SHEET));
         }
         return Optional.of(new Block.Drawings(drawings));

@@ -125,9 +125,12 @@ public final class Cards {
     /** The same reading at another group tells no more. */
     private static List<Card.Notice> oncePerThing(List<Card.Notice> notices) {
         Set<String> seen = new HashSet<>();
-        return notices.stream()
-                .filter(n -> seen.add(n.asking().procedure().says().replaceFirst(" \\([^)]*\\)$", "")))
-                .toList();
+        return notices.stream().filter(n -> seen.add(thing(n.asking()))).toList();
+    }
+
+    /** A reading without the group it is taken at. */
+    private static String thing(Asking asking) {
+        return asking.procedure().says().replaceFirst(" \\([^)]*\\)$", "");
     }
 
     private static List<Asking> owners(List<Asking> askings) {
@@ -149,10 +152,12 @@ public final class Cards {
         }
         Predicate<Asking> direct = a -> reads(a.procedure(), part);
         List<Asking> order = new ArrayList<>(askings.stream().filter(direct).toList());
+        Set<String> things = new HashSet<>();
         telling.entrySet().stream()
                 .sorted(Map.Entry.comparingByValue(Comparator.reverseOrder()))
                 .map(Map.Entry::getKey)
                 .filter(direct.negate())
+                .filter(a -> things.add(thing(a)))
                 .forEach(order::add);
         return order.stream()
                 .map(a -> new Card.Check(a, signs.whole(a), direct.test(a), minutes(a)))

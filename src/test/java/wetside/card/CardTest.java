@@ -94,7 +94,7 @@ class CardTest {
             String page = HtmlSheet.of(
                     new CardSheet(card, Installed.of(machine, Installation.UNKNOWN), cards.cabinet()).sheet());
             if (inside) {
-                assertThat(page).doesNotContain("panel off").contains("Leave it to a");
+                assertThat(page).doesNotContain("panel off", " off. ").contains("Leave it to a");
             }
         }
     }
@@ -111,7 +111,7 @@ class CardTest {
         assertThat(blocks)
                 .anySatisfy(b -> assertThat(b).isInstanceOfSatisfying(Block.Drawings.class, d -> {
                     assertThat(d.drawings()).hasSize(2);
-                    assertThat(d.drawings().get(0).caption()).contains("66 control board");
+                    assertThat(d.drawings().get(0).caption()).contains("66\u00a0control board");
                 }));
         assertThat(card.checks()).anySatisfy(c -> {
             assertThat(c.direct()).isTrue();
