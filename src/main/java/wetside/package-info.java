@@ -26,7 +26,8 @@
  *   <li>{@code diagnosis}: inference alone: from readings of causes and observations to ranked causes, their evidence,
  *       and the cheapest next step. It knows no machine.
  *   <li>{@code casework}: where twin and inference meet: the causes of a machine, what each would read, cases as files.
- *   <li>{@code drawing}: charts and maps as SVG.
+ *   <li>{@code drawing}: charts as SVG, the symbols of the kinds, one number for each part on all drawings.
+ *   <li>{@code map}: the circuits of a machine, laid out from its file and coloured by a run.
  *   <li>{@code page}: printable sheets: one content as HTML that needs no other file, and as PDF. Its templates are in
  *       {@code src/main/jte}; the build turns them into classes ({@code mvn generate-sources}).
  *   <li>{@code tour}: walks through a machine in the order things flow, in the words of the kinds.

@@ -24,6 +24,7 @@ import wetside.run.NoSuchThing;
             ReadingsCommand.class,
             RunCommand.class,
             CheckCommand.class,
+            MapCommand.class,
             CabinetCommand.class,
             PartCommand.class,
             TourCommand.class,

@@ -8,6 +8,7 @@ import wetside.machine.Component;
 import wetside.machine.Declaration;
 import wetside.machine.Machine;
 import wetside.machine.Port;
+import wetside.machine.Trait;
 
 /** The register of kinds: the one list a new kind is added to. */
 public final class Kinds {
@@ -53,8 +54,8 @@ public final class Kinds {
             new PressureGauge(),
             new PressureSwitch(),
             new PressureRegulator(),
-            new Tap("steam tap", 3e-3),
-            new Tap("water tap", 2e-3),
+            new Tap("steam tap", 3e-3, Trait.SHUTS, Trait.FOR_STEAM),
+            new Tap("water tap", 2e-3, Trait.SHUTS),
             new MixingTap(),
             // electrical, sensing and control
             new Breaker(),

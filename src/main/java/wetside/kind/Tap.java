@@ -26,7 +26,7 @@ public final class Tap implements Kind {
     private final List<Fault> faults;
 
     /** @param usualBore of the open seat [m] */
-    Tap(String name, double usualBore) {
+    Tap(String name, double usualBore, Trait... traits) {
         bore = Parameter.usual(
                 "bore", Dimension.LENGTH, usualBore, 0.3e-3, 25e-3, Spread.relative(0.1), "of the open seat");
         declaration = new Declaration(
@@ -37,7 +37,7 @@ public final class Tap implements Kind {
                         Port.motion("stem", "how far it is opened, 0 to 1: presses a switch on some machines")
                                 .orPlugged()),
                 List.of(bore, OPENS, DRIP, STEM),
-                Trait.SHUTS);
+                traits);
         faults = List.of(
                 Fault.of("seat worn", 4.0, log(DRIP, 0.05e-3, 0.5e-3)),
                 Fault.of("stem seal worn", 2.0, log(STEM, 0.05e-3, 0.5e-3)),

@@ -9,5 +9,7 @@ public enum Trait {
     /** Can stop the flow between its ports, so a way to a relief must not lead through it. */
     SHUTS,
     /** Live parts in metal a person can touch: its port {@code earth} must be wired. */
-    NEEDS_EARTH
+    NEEDS_EARTH,
+    /** Made to let steam pass, whatever stands before it when cold. */
+    FOR_STEAM
 }

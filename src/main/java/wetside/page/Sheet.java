@@ -41,10 +41,17 @@ public record Sheet(String title, String source, Plate plate, String lead, List<
     /** One field of a plate. */
     public record Cell(String label, String value) {}
 
-    /** @param newSheet true to begin it on a sheet of its own in print */
-    public record Section(String title, boolean newSheet, List<Block> blocks) {
+    /**
+     * @param newSheet true to begin it on a sheet of its own in print
+     * @param across   true to lay that sheet across
+     */
+    public record Section(String title, boolean newSheet, boolean across, List<Block> blocks) {
         public Section {
             blocks = List.copyOf(blocks);
+        }
+
+        public Section(String title, boolean newSheet, List<Block> blocks) {
+            this(title, newSheet, false, blocks);
         }
 
         public Section(String title, List<Block> blocks) {

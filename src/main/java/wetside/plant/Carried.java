@@ -225,6 +225,11 @@ final class Carried {
         }
     }
 
+    /** Temperature of what branch {@code i} last carried [K]: its water's, since air counts little. */
+    double temperature(int i, double pressure) {
+        return enthalpy.temperature(branchH[i] / Math.max(1e-6, 1 - branchAir[i]), pressure);
+    }
+
     private void fromVessel(int i, VesselState v, double gas, double q) {
         // a small steam space may be blown out within a step: no more air leaves than is there
         double share = Math.min(gas * v.airShareOfGas(), (v.air - Flash.LEAST_AIR) / (q * dt));

@@ -317,6 +317,16 @@ public final class Plant {
         return x[slot];
     }
 
+    /** The same by number. */
+    public double slot(int slot) {
+        return x[slot];
+    }
+
+    /** Temperature of what a branch carries now [K] at a pressure [Pa]; means nothing where nothing flows. */
+    public double temperature(FluidPlan.Branch branch, double pressure) {
+        return carried.temperature(blueprint.fluid().branches().indexOf(branch), pressure);
+    }
+
     /** An ohm-meter between two terminals, the plug out. */
     public double ohms(int from, int to) {
         return circuit.resistance(x, from, to);

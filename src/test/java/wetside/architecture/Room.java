@@ -36,6 +36,9 @@ enum Room {
     TOUR(
             "a walk follows what the kinds have built and is told in their words; it computes nothing and prints nothing",
             "units machine blueprint kind drawing page cabinet"),
+    MAP(
+            "a map asks the twin what joins what and what flows, and the drawing room how to show it",
+            "units machine blueprint kind plant run drawing"),
     SHOP("a workshop's data outlives every page that shows it", "units"),
     BENCH(
             "the browser is a door like the command line: it shows what others compute and keep",

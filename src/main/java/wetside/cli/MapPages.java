@@ -1,0 +1,47 @@
+package wetside.cli;
+
+import java.util.ArrayList;
+import java.util.List;
+import wetside.casework.Installed;
+import wetside.drawing.Theme;
+import wetside.machine.Machine;
+import wetside.map.MachineMap;
+import wetside.page.Block;
+import wetside.page.Sheet;
+
+/** Maps on paper: one sheet each, laid whichever way shows them larger, then what joins what in words. */
+final class MapPages {
+    /** Width by height of what is left on a sheet under a heading: laid across, and upright. */
+    private static final double ACROSS = 1009 / 610.0;
+
+    private static final double UPRIGHT = 680 / 900.0;
+
+    private MapPages() {}
+
+    /** @param paper words first, so that the first sheet is full; on a screen the drawings come first */
+    static Sheet of(Installed installed, List<MachineMap> maps, boolean paper) {
+        Machine.Identity identity = installed.machine().identity();
+        List<Sheet.Section> sections = new ArrayList<>();
+        for (MachineMap map : maps) {
+            boolean across = map.aspect() > 1.1;
+            double share = Math.min(1, map.aspect() / (across ? ACROSS : UPRIGHT));
+            Block.Drawing drawing = new Block.Drawing(map.svg(Theme.LIGHT), "map: " + map.title(), "", share);
+            sections.add(new Sheet.Section(map.title(), paper, across, List.of(drawing)));
+        }
+        List<Block> words = new ArrayList<>();
+        for (MachineMap map : maps) {
+            map.outline().forEach((group, lines) -> {
+                words.add(new Block.Heading(group));
+                words.add(new Block.Prose(lines));
+            });
+        }
+        sections.add(paper ? 0 : sections.size(), new Sheet.Section("In words", words));
+        return new Sheet(
+                "Map of " + identity.title(),
+                "",
+                Sheet.Plate.of("Machine", identity.title(), "Made as", identity.making()),
+                "Numbers are those of the cabinet, the tours and the part cards of this machine.",
+                sections,
+                "Drawn from the machine file. Before hands touch anything inside: unplug, let cool, let the pressure off.");
+    }
+}
