@@ -76,7 +76,10 @@ final class MapCommand implements Callable<Integer> {
             description = "break a part for the run; may be given again")
     private List<String> breaks = List.of();
 
-    @Option(names = "--svg", paramLabel = "FILE", description = "write one drawing: the pipes, or --layers; - for the screen")
+    @Option(
+            names = "--svg",
+            paramLabel = "FILE",
+            description = "write one drawing: the pipes, or --layers; - for the screen")
     private String svg;
 
     @Option(names = "--html", paramLabel = "FILE", description = "write the drawings as a page")
@@ -141,9 +144,7 @@ final class MapCommand implements Callable<Integer> {
     private List<MachineMap> maps(Machine machine, PartNumbers numbers, Measured measured) {
         List<Set<Layer>> wanted = layers == null ? List.of(MachineMap.WET, MachineMap.WIRED) : List.of(chosen());
         List<MachineMap> maps = wanted.stream()
-                .map(l -> measured == null
-                        ? MachineMap.of(machine, numbers, l)
-                        : MachineMap.of(measured, numbers, l))
+                .map(l -> measured == null ? MachineMap.of(machine, numbers, l) : MachineMap.of(measured, numbers, l))
                 .filter(m -> !m.isEmpty())
                 .toList();
         if (maps.isEmpty()) {
@@ -187,7 +188,9 @@ final class MapCommand implements Callable<Integer> {
         }
         Measured measured = Measured.cold(machine);
         new Moment(moment)
-                .reach(measured.run(), Scenarios.chain(scenario == null ? "shot" : scenario, machine, Procedures.bundled()));
+                .reach(
+                        measured.run(),
+                        Scenarios.chain(scenario == null ? "shot" : scenario, machine, Procedures.bundled()));
         return measured;
     }
 

@@ -29,7 +29,8 @@ final class Moment {
         double end = run.time() + seconds;
         for (Action action : last.steps()) {
             run.go(shortened(action, end - run.time()));
-            if (run.time() >= end - 1e-9 || action instanceof Action.Mark m && m.name().equals(mark)) {
+            if (run.time() >= end - 1e-9
+                    || action instanceof Action.Mark m && m.name().equals(mark)) {
                 return;
             }
         }

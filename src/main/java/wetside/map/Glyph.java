@@ -35,6 +35,7 @@ final class Glyph {
     double height;
     /** The symbol's own box in this one. */
     Rect own;
+
     final Map<String, Symbol.Spot> ports = new LinkedHashMap<>();
     /** Short leads from ports of the symbol to the edge of the box. */
     final Map<String, List<Symbol.Spot>> stubs = new LinkedHashMap<>();
@@ -91,7 +92,8 @@ final class Glyph {
         own = own.moved(left, top);
         width = left + own.width() + right;
         height = top + own.height() + below;
-        ends.forEach(e -> end(e.port(), symbol.port(e.port()).orElseThrow(), plan.rails().get(e)));
+        ends.forEach(e ->
+                end(e.port(), symbol.port(e.port()).orElseThrow(), plan.rails().get(e)));
     }
 
     private boolean isWithin(Symbol.Spot s) {
@@ -101,7 +103,8 @@ final class Glyph {
     /** What the names of rails need on one side. */
     private double room(MapPlan plan, List<Machine.End> ends, Predicate<Symbol.Spot> side) {
         return ends.stream()
-                .filter(e -> plan.rails().containsKey(e) && side.test(symbol.port(e.port()).orElseThrow()))
+                .filter(e -> plan.rails().containsKey(e)
+                        && side.test(symbol.port(e.port()).orElseThrow()))
                 .mapToDouble(e -> plan.rails().get(e).earth() ? EARTH : TAG)
                 .max()
                 .orElse(0);
@@ -121,11 +124,16 @@ final class Glyph {
         if (hung && east) {
             // round below the symbol to the left
             ports.put(port, new Symbol.Spot(0, height));
-            stubs.put(port, List.of(at, new Symbol.Spot(width, at.y()), new Symbol.Spot(width, height), new Symbol.Spot(0, height)));
+            stubs.put(
+                    port,
+                    List.of(
+                            at,
+                            new Symbol.Spot(width, at.y()),
+                            new Symbol.Spot(width, height),
+                            new Symbol.Spot(0, height)));
             return;
         }
-        Symbol.Spot edge = new Symbol.Spot(
-                east ? width : west ? 0 : at.x(), dx != 0 ? at.y() : dy < 0 ? 0 : height);
+        Symbol.Spot edge = new Symbol.Spot(east ? width : west ? 0 : at.x(), dx != 0 ? at.y() : dy < 0 ? 0 : height);
         ports.put(port, edge);
         if (!edge.equals(at)) {
             stubs.put(port, List.of(at, edge));
@@ -160,7 +168,10 @@ final class Glyph {
     }
 
     private static double widest(List<Machine.End> ends) {
-        return ends.stream().mapToDouble(e -> Lettering.NAMES.width(e.port())).max().orElse(0);
+        return ends.stream()
+                .mapToDouble(e -> Lettering.NAMES.width(e.port()))
+                .max()
+                .orElse(0);
     }
 
     private void side(MapPlan plan, List<Machine.End> ends, double edge, boolean right) {

@@ -13,6 +13,7 @@ final class LineWords {
     private static final double GAP = 5;
     /** Beside an upright line, where an arrow head may stand. */
     private static final double SIDE = 8;
+
     private static final double STEP = 8;
     private static final double CLEAR = 1.5;
 
@@ -49,7 +50,8 @@ final class LineWords {
         String shortest = wordings.get(wordings.size() - 1);
         double w = lettering.width(shortest) + 6;
         for (Rect piece : longestFirst(on)) {
-            if (piece.height() == 0 && piece.width() >= w + 8 || piece.width() == 0 && piece.height() >= lettering.line + 8) {
+            if (piece.height() == 0 && piece.width() >= w + 8
+                    || piece.width() == 0 && piece.height() >= lettering.line + 8) {
                 for (Rect spot : upon(piece, w)) {
                     if (isFree(spot, line)) {
                         return take(shortest, spot, true);

@@ -117,8 +117,9 @@ public final class MachineMap {
         Set<String> tight = new HashSet<>();
         Sheet best = laidOut(numbers, tight);
         for (int round = 0; round < ROUNDS && !best.missing().isEmpty(); round++) {
-            best.missing().forEach(m -> tight.addAll(
-                    List.of(m.way().from().component(), m.way().to().component())));
+            best.missing()
+                    .forEach(m -> tight.addAll(
+                            List.of(m.way().from().component(), m.way().to().component())));
             Sheet next = laidOut(numbers, tight);
             best = next.missing().size() < best.missing().size() ? next : best;
         }
@@ -133,16 +134,25 @@ public final class MachineMap {
         glyphs.forEach((id, g) -> labels.put(id, label(g, numbers)));
         List<Placing.Box> boxes = new ArrayList<>();
         order(glyphs).forEach(id -> boxes.add(box(id, glyphs.get(id), labels.get(id), tight.contains(id), lettering)));
-        Placing.Placed placed = Placing.of(boxes, plan.ways().stream().map(w -> link(w, glyphs)).toList());
+        Placing.Placed placed =
+                Placing.of(boxes, plan.ways().stream().map(w -> link(w, glyphs)).toList());
         List<Sheet.Placed> parts = new ArrayList<>();
         glyphs.forEach((id, g) -> {
             double[] at = placed.boxes().get(id);
-            parts.add(new Sheet.Placed(g, at[0], at[1], words(g, labels.get(id), at, placed.labels().get(id), lettering)));
+            parts.add(new Sheet.Placed(
+                    g,
+                    at[0],
+                    at[1],
+                    words(g, labels.get(id), at, placed.labels().get(id), lettering)));
         });
         List<Sheet.Line> lines = new ArrayList<>();
         for (int i = 0; i < plan.ways().size(); i++) {
             Placing.Route r = placed.routes().get(i);
-            lines.add(new Sheet.Line(plan.ways().get(i), ended(plan.ways().get(i), r.points(), glyphs), r.junctions(), new ArrayList<>()));
+            lines.add(new Sheet.Line(
+                    plan.ways().get(i),
+                    ended(plan.ways().get(i), r.points(), glyphs),
+                    r.junctions(),
+                    new ArrayList<>()));
         }
         return lettered(new Sheet(placed.width(), placed.height(), parts, lines, new ArrayList<>(), numbers));
     }
@@ -151,8 +161,8 @@ public final class MachineMap {
     private List<String> order(Map<String, Glyph> glyphs) {
         List<String> ids = new ArrayList<>(glyphs.keySet());
         if (!plan.isWet()) {
-            ids.sort(Comparator.comparing(id -> plan.machine().component(id).kind().ports().stream()
-                    .anyMatch(p -> p.medium() == Medium.FLUID)));
+            ids.sort(Comparator.comparing(id ->
+                    plan.machine().component(id).kind().ports().stream().anyMatch(p -> p.medium() == Medium.FLUID)));
         }
         return ids;
     }
@@ -184,7 +194,9 @@ public final class MachineMap {
         if (numbers || g.isDot()) {
             return List.of(number);
         }
-        double most = g.isVessel() ? g.width - 24 : Math.max(plan.isWet() ? NAME_WET : NAME_WIRED, g.symbol == null ? g.own.width() : 0);
+        double most = g.isVessel()
+                ? g.width - 24
+                : Math.max(plan.isWet() ? NAME_WET : NAME_WIRED, g.symbol == null ? g.own.width() : 0);
         return Lettering.NAMES.wrapped(number + "\u00a0" + g.part.component().name(), most);
     }
 
@@ -216,7 +228,8 @@ public final class MachineMap {
         List<Rect> boxes = new ArrayList<>();
         s.parts().forEach(p -> boxes.add(p.box()));
         s.parts().forEach(p -> boxes.add(p.label().box()));
-        LineWords words = new LineWords(Lettering.of(s.numbers()), new Rect(0, 0, s.width(), s.height()), boxes, s.lines());
+        LineWords words =
+                new LineWords(Lettering.of(s.numbers()), new Rect(0, 0, s.width(), s.height()), boxes, s.lines());
         if (measured != null) {
             new Values(plan, measured, s, words).write();
             return s;

@@ -91,7 +91,8 @@ final class MapSvg {
                             ? ". Arrows show the way it is meant to flow."
                             : ". Places with the same letter or sign are joined.");
         }
-        return "By " + measured.quantity().word() + " at " + clock(measured.run().time())
+        return "By " + measured.quantity().word() + " at "
+                + clock(measured.run().time())
                 + " of the run. Arrows show where something flows"
                 + (measured.quantity() == Measured.Quantity.TEMPERATURE ? "; dotted lines stand still." : ".");
     }
@@ -125,7 +126,8 @@ final class MapSvg {
     private int ways(Sheet.Placed p) {
         String id = p.glyph().part.component().id();
         return (int) plan.ways().stream()
-                .filter(w -> w.from().component().equals(id) || w.to().component().equals(id))
+                .filter(w ->
+                        w.from().component().equals(id) || w.to().component().equals(id))
                 .count();
     }
 
@@ -138,7 +140,8 @@ final class MapSvg {
         LinePen pen = new LinePen(svg, theme, null);
         for (Layer layer : Layer.values()) {
             boolean earth = false;
-            if (plan.ways().stream().anyMatch(w -> w.layer() == layer && !w.earth() && (measured == null || w.wire()))) {
+            if (plan.ways().stream()
+                    .anyMatch(w -> w.layer() == layer && !w.earth() && (measured == null || w.wire()))) {
                 x = sample(svg, pen, layer, earth, x, y);
             }
         }
@@ -173,12 +176,14 @@ final class MapSvg {
     private List<String> named() {
         List<Component> all = new ArrayList<>();
         for (Component c : plan.machine().components()) {
-            boolean inside = plan.parts().values().stream().anyMatch(p -> p.inside().contains(c));
+            boolean inside =
+                    plan.parts().values().stream().anyMatch(p -> p.inside().contains(c));
             boolean part = plan.parts().containsKey(c.id());
             boolean along = sheet.lines().stream().anyMatch(l -> l.way().along().contains(c) && !isNamed(l, c));
             boolean dot = part
                     && sheet.parts().stream()
-                            .anyMatch(p -> p.glyph().part.component() == c && p.glyph().isDot());
+                            .anyMatch(p ->
+                                    p.glyph().part.component() == c && p.glyph().isDot());
             if (inside || dot || sheet.numbers() && part || along) {
                 all.add(c);
             }
@@ -196,6 +201,11 @@ final class MapSvg {
     private List<String> notes() {
         return sheet.missing().isEmpty()
                 ? List.of()
-                : lettering.wrapped("No room at its line: " + sheet.missing().stream().map(Sheet.Missing::words).collect(Collectors.joining(", ")), width - 2 * MARGIN);
+                : lettering.wrapped(
+                        "No room at its line: "
+                                + sheet.missing().stream()
+                                        .map(Sheet.Missing::words)
+                                        .collect(Collectors.joining(", ")),
+                        width - 2 * MARGIN);
     }
 }

@@ -97,15 +97,17 @@ final class Media {
     }
 
     private void throughVessel(int at, Deque<Integer> open, Set<Integer> steam) {
-        fluid().takeOffs().stream().filter(t -> t.node() == at).forEach(in -> fluid().takeOffs().stream()
-                .filter(t -> t.vessel() == in.vessel())
-                .forEach(t -> {
-                    if (t.height() > fluid().vessel(t.vessel()).fill() + ABOVE) {
-                        steam.add(t.node());
-                    } else {
-                        visit(t.node(), Layer.WATER, open);
-                    }
-                }));
+        fluid().takeOffs().stream()
+                .filter(t -> t.node() == at)
+                .forEach(in -> fluid().takeOffs().stream()
+                        .filter(t -> t.vessel() == in.vessel())
+                        .forEach(t -> {
+                            if (t.height() > fluid().vessel(t.vessel()).fill() + ABOVE) {
+                                steam.add(t.node());
+                            } else {
+                                visit(t.node(), Layer.WATER, open);
+                            }
+                        }));
     }
 
     /** The branch ends at a port that leads to waste: nothing is followed through it either way. */

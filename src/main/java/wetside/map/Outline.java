@@ -36,7 +36,8 @@ public final class Outline {
                 plan.told().stream().filter(w -> w.layer() == layer).toList());
         while (!open.isEmpty()) {
             Way first = open.stream()
-                    .filter(w -> open.stream().noneMatch(o -> o != w && at(o.to()).equals(at(w.from()))))
+                    .filter(w ->
+                            open.stream().noneMatch(o -> o != w && at(o.to()).equals(at(w.from()))))
                     .findFirst()
                     .orElse(open.get(0));
             StringBuilder chain = new StringBuilder(named(at(first.from())));
@@ -46,7 +47,10 @@ public final class Outline {
                 next.along().forEach(c -> chain.append(" > ").append(named(c.id())));
                 chain.append(" > ").append(named(at(next.to())));
                 String end = at(next.to());
-                next = open.stream().filter(w -> at(w.from()).equals(end)).findFirst().orElse(null);
+                next = open.stream()
+                        .filter(w -> at(w.from()).equals(end))
+                        .findFirst()
+                        .orElse(null);
             }
             add(layer.word(), chain.toString());
         }
@@ -63,8 +67,9 @@ public final class Outline {
 
     private void rails() {
         Map<MapPlan.Rail, List<String>> on = new LinkedHashMap<>();
-        plan.rails().forEach((end, rail) -> on.computeIfAbsent(rail, r -> new ArrayList<>())
-                .add(named(at(end)) + " (" + end.port() + ")"));
+        plan.rails()
+                .forEach((end, rail) ->
+                        on.computeIfAbsent(rail, r -> new ArrayList<>()).add(named(at(end)) + " (" + end.port() + ")"));
         on.forEach((rail, ends) -> add(rail.earth() ? "earth" : "rail " + rail.name(), String.join(", ", ends)));
     }
 
@@ -72,6 +77,8 @@ public final class Outline {
         add(
                 "touching",
                 named(p.component().id()) + ": "
-                        + String.join(", ", p.inside().stream().map(c -> named(c.id())).toList()));
+                        + String.join(
+                                ", ",
+                                p.inside().stream().map(c -> named(c.id())).toList()));
     }
 }

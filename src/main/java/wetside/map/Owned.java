@@ -39,7 +39,9 @@ final class Owned {
         int given = fluid.outlets().size();
         int circling = fluid.loops().size();
         Kinds.of(c).build(c, blueprint);
-        branches.put(c.id(), List.copyOf(fluid.branches().subList(before, fluid.branches().size())));
+        branches.put(
+                c.id(),
+                List.copyOf(fluid.branches().subList(before, fluid.branches().size())));
         List<Integer> nodes = new ArrayList<>();
         fluid.takeOffs().subList(held, fluid.takeOffs().size()).forEach(t -> nodes.add(t.node()));
         fluid.openings().subList(opened, fluid.openings().size()).forEach(o -> nodes.add(o.node()));

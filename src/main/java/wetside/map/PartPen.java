@@ -77,7 +77,14 @@ final class PartPen {
                 "<rect x=\"%.1f\" y=\"%.1f\" width=\"%.1f\" height=\"%.1f\" rx=\"3\" fill=\"none\" stroke=\"%s\" stroke-width=\"1.8\"/>",
                 p.x() + g.own.x(), p.y(), g.own.width(), g.height, ink());
         for (Glyph.Name n : g.names) {
-            text(Lettering.NAMES, p.x() + n.x(), p.y() + n.y() + 4.5, n.right() ? "end" : "start", 500, Theme.Token.INK2, n.words());
+            text(
+                    Lettering.NAMES,
+                    p.x() + n.x(),
+                    p.y() + n.y() + 4.5,
+                    n.right() ? "end" : "start",
+                    500,
+                    Theme.Token.INK2,
+                    n.words());
         }
     }
 
@@ -148,15 +155,17 @@ final class PartPen {
     private void earth(double x, double y, Glyph.Tag t, String colour) {
         double dx = t.dx();
         double dy = t.dy();
-        StringBuilder d = new StringBuilder(
-                String.format(Locale.ROOT, "M%.1f %.1fl%.1f %.1f", x, y, 8 * dx, 8 * dy));
+        StringBuilder d = new StringBuilder(String.format(Locale.ROOT, "M%.1f %.1fl%.1f %.1f", x, y, 8 * dx, 8 * dy));
         for (int i = 0; i < 3; i++) {
             double half = 7 - 2.5 * i;
             double out = 8 + 4 * i;
             d.append(String.format(
                     Locale.ROOT,
                     "M%.1f %.1fL%.1f %.1f",
-                    x + out * dx - half * dy, y + out * dy - half * dx, x + out * dx + half * dy, y + out * dy + half * dx));
+                    x + out * dx - half * dy,
+                    y + out * dy - half * dx,
+                    x + out * dx + half * dy,
+                    y + out * dy + half * dx));
         }
         svg.path(d.toString(), colour, 1.6, "");
     }
@@ -170,16 +179,29 @@ final class PartPen {
         List<String> lines = words.lines();
         for (int i = 0; i < lines.size(); i++) {
             double x = box.x() + box.width() / 2;
-            text(lettering, x, box.y() + i * lettering.line + 0.76 * lettering.line, "middle", 500, colour, lines.get(i));
+            text(
+                    lettering,
+                    x,
+                    box.y() + i * lettering.line + 0.76 * lettering.line,
+                    "middle",
+                    500,
+                    colour,
+                    lines.get(i));
         }
     }
 
     void onLine(Sheet.Words words) {
-        svg.rect(words.box().x(), words.box().y() + 1, words.box().width(), words.box().height() - 2, token(Theme.Token.SHEET));
+        svg.rect(
+                words.box().x(),
+                words.box().y() + 1,
+                words.box().width(),
+                words.box().height() - 2,
+                token(Theme.Token.SHEET));
         words(words, Theme.Token.INK2);
     }
 
-    private void text(Lettering letters, double x, double y, String anchor, int weight, Theme.Token colour, String words) {
+    private void text(
+            Lettering letters, double x, double y, String anchor, int weight, Theme.Token colour, String words) {
         svg.text(x, y, anchor, letters.size, weight, token(colour), words);
     }
 }

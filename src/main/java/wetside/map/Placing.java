@@ -159,7 +159,11 @@ final class Placing {
             n.getLabels().forEach(l -> labels.put(id, new double[] {n.getX() + l.getX(), n.getY() + l.getY()}));
         });
         return new Placed(
-                root.getWidth(), root.getHeight(), at, labels, edges.stream().map(Placing::route).toList());
+                root.getWidth(),
+                root.getHeight(),
+                at,
+                labels,
+                edges.stream().map(Placing::route).toList());
     }
 
     private static void options(ElkNode root) {

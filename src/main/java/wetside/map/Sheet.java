@@ -14,7 +14,8 @@ import java.util.Map;
  * @param missing words of lines that found no room, for the legend
  * @param numbers whether parts show only their number
  */
-record Sheet(double width, double height, List<Placed> parts, List<Line> lines, List<Missing> missing, boolean numbers) {
+record Sheet(
+        double width, double height, List<Placed> parts, List<Line> lines, List<Missing> missing, boolean numbers) {
     /** Words that found no room at their line. */
     record Missing(Way way, String words) {}
 

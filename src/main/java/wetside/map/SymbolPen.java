@@ -22,7 +22,11 @@ final class SymbolPen {
         svg.raw(
                 "<g transform=\"translate(%.1f %.1f)%s\" fill=\"none\" stroke=\"%s\" stroke-width=\"%.2f\""
                         + " stroke-linejoin=\"round\">",
-                x, y, scale == 1 ? "" : String.format(java.util.Locale.ROOT, " scale(%.3f)", scale), ink, PART / Math.sqrt(scale));
+                x,
+                y,
+                scale == 1 ? "" : String.format(java.util.Locale.ROOT, " scale(%.3f)", scale),
+                ink,
+                PART / Math.sqrt(scale));
         symbol.shapes().forEach(this::shape);
         svg.raw("</g>");
     }
@@ -32,14 +36,13 @@ final class SymbolPen {
                 .filter(e -> !e.getValue().isEmpty())
                 .map(SymbolPen::attribute)
                 .collect(Collectors.joining());
-        String style =
-                switch (s.weight()) {
-                    case THIN -> " stroke-width=\"1.3\"";
-                    case THICK -> " stroke-width=\"3.2\"";
-                    case DASHED -> " stroke-dasharray=\"3.5 2.5\" stroke-width=\"1.4\"";
-                    case SOLID -> " fill=\"" + ink + "\" stroke=\"none\"";
-                    case USUAL -> "";
-                };
+        String style = switch (s.weight()) {
+            case THIN -> " stroke-width=\"1.3\"";
+            case THICK -> " stroke-width=\"3.2\"";
+            case DASHED -> " stroke-dasharray=\"3.5 2.5\" stroke-width=\"1.4\"";
+            case SOLID -> " fill=\"" + ink + "\" stroke=\"none\"";
+            case USUAL -> "";
+        };
         if (s.text().isBlank()) {
             svg.raw("%s", "<" + s.tag() + geometry + style + "/>");
         } else {

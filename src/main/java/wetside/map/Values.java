@@ -84,6 +84,7 @@ final class Values {
         return List.of(a.from().component(), a.to().component()).stream()
                 .filter(c -> c.equals(b.from().component()) || c.equals(b.to().component()))
                 .anyMatch(c -> sheet.parts().stream()
-                        .anyMatch(p -> p.glyph().part.component().id().equals(c) && p.glyph().isDot()));
+                        .anyMatch(p -> p.glyph().part.component().id().equals(c)
+                                && p.glyph().isDot()));
     }
 }

@@ -14,8 +14,7 @@ import wetside.machine.Machine;
  * @param earth a protective wire
  * @param along hoses, pipes or leads it consists of
  */
-public record Way(
-        Machine.End from, Machine.End to, Layer layer, boolean wire, boolean earth, List<Component> along) {
+public record Way(Machine.End from, Machine.End to, Layer layer, boolean wire, boolean earth, List<Component> along) {
     Way turned() {
         List<Component> back = new java.util.ArrayList<>(along);
         java.util.Collections.reverse(back);

@@ -76,8 +76,7 @@ final class Ways {
     }
 
     private Optional<Symbol> line(String component) {
-        return Symbols.of(owned.machine().component(component).kind().name())
-                .filter(s -> s.form() == Symbol.Form.LINE);
+        return Symbols.of(owned.machine().component(component).kind().name()).filter(s -> s.form() == Symbol.Form.LINE);
     }
 
     /** Such as the metal a lead lies against. */

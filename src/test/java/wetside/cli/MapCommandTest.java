@@ -51,11 +51,19 @@ class MapCommandTest {
         Path html = folder.resolve("m.html");
         Path pdf = folder.resolve("m.pdf");
         assertThat(run(
-                        "map", "thermoblock", "--svg", svg.toString(), "--html", html.toString(), "--pdf", pdf.toString()))
+                        "map",
+                        "thermoblock",
+                        "--svg",
+                        svg.toString(),
+                        "--html",
+                        html.toString(),
+                        "--pdf",
+                        pdf.toString()))
                 .isZero();
         assertThat(Files.readString(svg)).contains("thermoblock");
         assertThat(Files.readString(html)).contains("Current, sensing").contains("In words");
-        assertThat(new String(Files.readAllBytes(pdf), 0, 5, StandardCharsets.ISO_8859_1)).isEqualTo("%PDF-");
+        assertThat(new String(Files.readAllBytes(pdf), 0, 5, StandardCharsets.ISO_8859_1))
+                .isEqualTo("%PDF-");
     }
 
     @Test
@@ -68,7 +76,7 @@ class MapCommandTest {
                         "--scenario",
                         "switched on",
                         "--at",
-                        "122 s",
+                        "2 s",
                         "--svg",
                         "-"))
                 .isZero();

@@ -47,7 +47,8 @@ public final class Geometry {
         }
         for (Thing t : things) {
             boolean own = t.line() == line;
-            boolean dot = t.part() != null && t.part().glyph().isDot() && t.what().startsWith("symbol");
+            boolean dot =
+                    t.part() != null && t.part().glyph().isDot() && t.what().startsWith("symbol");
             Rect inner = t.box().grown(-TOUCH);
             Rect thin = new Rect(piece.x() - 0.01, piece.y() - 0.01, piece.width() + 0.02, piece.height() + 0.02);
             if (!own && !dot && thin.hits(inner)) {

@@ -54,7 +54,9 @@ class MachineMapTest {
     @MethodSource("machines")
     void everyKindHasASymbolWithAllItsPorts(String name, Machine machine, PartNumbers numbers) {
         for (Set<Layer> layers : List.of(MachineMap.WET, MachineMap.WIRED)) {
-            assertThat(MachineMap.of(machine, numbers, layers).undrawn()).as(name).isEmpty();
+            assertThat(MachineMap.of(machine, numbers, layers).undrawn())
+                    .as(name)
+                    .isEmpty();
         }
     }
 
@@ -73,7 +75,8 @@ class MachineMapTest {
     void isWellFormedAndTheSameEveryTime(String name, Machine machine, PartNumbers numbers) throws Exception {
         for (Theme theme : Theme.values()) {
             String svg = MachineMap.of(machine, numbers, MachineMap.WET).svg(theme);
-            assertThat(MachineMap.of(machine, numbers, MachineMap.WET).svg(theme)).isEqualTo(svg);
+            assertThat(MachineMap.of(machine, numbers, MachineMap.WET).svg(theme))
+                    .isEqualTo(svg);
             assertThat(DocumentBuilderFactory.newInstance()
                             .newDocumentBuilder()
                             .parse(new org.xml.sax.InputSource(new java.io.StringReader(svg)))

@@ -26,8 +26,7 @@ class MeasuredTest {
     static void shot() {
         machine = MachineFile.bundled("twin-boiler-lever", Kinds.declarations()).newest();
         measured = Measured.cold(machine);
-        List<Scenario> chain =
-                Repertoire.of(Procedures.bundled(), machine).leadingTo("shot");
+        List<Scenario> chain = Repertoire.of(Procedures.bundled(), machine).leadingTo("shot");
         chain.subList(0, chain.size() - 1).forEach(measured.run()::go);
         for (Action a : chain.get(chain.size() - 1).steps()) {
             measured.run().go(a);
@@ -40,7 +39,8 @@ class MeasuredTest {
 
     private static Way way(String from, String to) {
         return ways.stream()
-                .filter(w -> w.from().component().equals(from) && w.to().component().equals(to))
+                .filter(w ->
+                        w.from().component().equals(from) && w.to().component().equals(to))
                 .findFirst()
                 .orElseThrow();
     }

@@ -50,7 +50,8 @@ class MediaTest {
     })
     void flowsAsItIsMeantTo(String machine, String from, String to, String port, boolean forward) {
         Way way = ways(machine).stream()
-                .filter(w -> w.from().component().equals(from) && w.to().component().equals(to))
+                .filter(w ->
+                        w.from().component().equals(from) && w.to().component().equals(to))
                 .filter(w -> w.from().port().equals(port) || w.to().port().equals(port))
                 .findFirst()
                 .orElse(null);
@@ -58,14 +59,15 @@ class MediaTest {
     }
 
     private static List<Way> ways(String machine) {
-        Owned owned = new Owned(
-                MachineFile.bundled(machine, Kinds.declarations()).newest());
+        Owned owned =
+                new Owned(MachineFile.bundled(machine, Kinds.declarations()).newest());
         return Ways.of(owned, new Media(owned));
     }
 
     private static Optional<Way> way(String machine, String a, String b) {
         return ways(machine).stream()
-                .filter(w -> w.from().component().equals(a) && w.to().component().equals(b)
+                .filter(w -> w.from().component().equals(a)
+                                && w.to().component().equals(b)
                         || w.from().component().equals(b) && w.to().component().equals(a))
                 .findFirst();
     }

@@ -2,9 +2,9 @@ package wetside.map;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
-import java.util.ArrayList;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -45,15 +45,15 @@ class StabilityTest {
     void anotherNameOfTheSameLengthMovesNothing(String name) {
         Machine machine = machine(name);
         Component pump = machine.components().stream()
-                .filter(c -> c.kind().name().contains("boiler") || c.kind().name().contains("block"))
+                .filter(c ->
+                        c.kind().name().contains("boiler") || c.kind().name().contains("block"))
                 .findFirst()
                 .orElseThrow();
         Component.Place p = pump.place();
         String other = new StringBuilder(p.name()).reverse().toString();
         Component.Place renamed =
                 new Component.Place(other, p.xyz(), p.size(), p.behind(), p.mark(), p.part(), p.roles(), p.station());
-        Machine changed = machine.with(new Component(
-                pump.id(), pump.kind(), pump.values(), spreads(pump), renamed));
+        Machine changed = machine.with(new Component(pump.id(), pump.kind(), pump.values(), spreads(pump), renamed));
         double[] moves = Stability.moves(machine, changed, MachineMap.WET);
         assertThat(moves[moves.length - 1]).as(name).isLessThan(0.02);
     }
@@ -75,7 +75,10 @@ class StabilityTest {
                 machine.identity(),
                 machine.components(),
                 new Machine.Joins(
-                        machine.joins().lines(), wires, machine.joins().contacts(), machine.joins().linkages()));
+                        machine.joins().lines(),
+                        wires,
+                        machine.joins().contacts(),
+                        machine.joins().linkages()));
         double[] moves = Stability.moves(machine, changed, MachineMap.WET);
         assertThat(moves[moves.length - 1]).isZero();
     }

@@ -14,8 +14,7 @@ import java.util.Optional;
  * @param shapes what is drawn
  * @param ports  places of the ports, on the edges of the box
  */
-public record Symbol(
-        String kind, Form form, double width, double height, List<Shape> shapes, Map<String, Spot> ports) {
+public record Symbol(String kind, Form form, double width, double height, List<Shape> shapes, Map<String, Spot> ports) {
 
     /** How a symbol takes part in a map. */
     public enum Form {

@@ -23,8 +23,8 @@ import org.xml.sax.SAXException;
  */
 public final class Symbols {
     private static final Map<String, Optional<Symbol>> READ = new ConcurrentHashMap<>();
-    private static final List<String> GEOMETRY = List.of(
-            "d", "x", "y", "width", "height", "rx", "cx", "cy", "r", "font-size", "font-weight", "text-anchor");
+    private static final List<String> GEOMETRY =
+            List.of("d", "x", "y", "width", "height", "rx", "cx", "cy", "r", "font-size", "font-weight", "text-anchor");
 
     private Symbols() {}
 

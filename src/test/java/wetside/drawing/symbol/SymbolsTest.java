@@ -24,9 +24,10 @@ class SymbolsTest {
         assertThat(Symbols.of(name).isPresent() || Symbols.wired(name).isPresent())
                 .as("a symbol in wetside/drawing/symbol/%s.svg", name)
                 .isTrue();
-        ports(kind, Medium.FLUID).forEach(p -> assertThat(Symbols.of(name).orElseThrow().port(p.name()))
-                .as("%s, port %s", name, p.name())
-                .isPresent());
+        ports(kind, Medium.FLUID)
+                .forEach(p -> assertThat(Symbols.of(name).orElseThrow().port(p.name()))
+                        .as("%s, port %s", name, p.name())
+                        .isPresent());
         Symbol wired = Symbols.wired(name).orElseThrow();
         if (wired.form() != Symbol.Form.TERMINALS && wired.form() != Symbol.Form.LINE) {
             ports(kind, Medium.CURRENT)
@@ -46,14 +47,14 @@ class SymbolsTest {
     void portsLieOnTheEdgeEachAtAPlaceOfItsOwn(Kind kind) {
         String name = kind.declaration().name();
         for (Symbol s : List.of(
-                Symbols.wired(name).orElseThrow(), Symbols.of(name).orElse(Symbols.wired(name).orElseThrow()))) {
+                Symbols.wired(name).orElseThrow(),
+                Symbols.of(name).orElse(Symbols.wired(name).orElseThrow()))) {
             assertThat(s.ports().values()).as(name).doesNotHaveDuplicates();
-            s.ports().forEach((port, at) -> assertThat(at.x() <= 0
-                            || at.x() >= s.width()
-                            || at.y() <= 0
-                            || at.y() >= s.height())
-                    .as("%s, port %s", name, port)
-                    .isTrue());
+            s.ports()
+                    .forEach((port, at) -> assertThat(
+                                    at.x() <= 0 || at.x() >= s.width() || at.y() <= 0 || at.y() >= s.height())
+                            .as("%s, port %s", name, port)
+                            .isTrue());
         }
     }
 }
