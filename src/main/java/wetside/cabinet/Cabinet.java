@@ -105,6 +105,14 @@ public final class Cabinet {
         return parts.values().stream().filter(p -> p.behind().contains(panel)).toList();
     }
 
+    /** Names of what is behind a panel although the file does not say where. */
+    public List<String> somewhereBehind(Machine.Panel panel) {
+        return machine.components().stream()
+                .filter(c -> c.place().behind().contains(panel.id()) && !parts.containsKey(c.id()))
+                .map(Component::name)
+                .toList();
+    }
+
     /** What is reached without taking off a panel. */
     public List<Fitted> open() {
         return parts.values().stream().filter(p -> p.behind().isEmpty()).toList();

@@ -45,6 +45,11 @@ public final class CabinetSheet {
                 ways.add(new Block.Heading(head(panel)));
                 ways.add(table(hidden));
             }
+            List<String> somewhere = cabinet.somewhereBehind(panel);
+            if (!somewhere.isEmpty()) {
+                ways.add(new Block.Prose("Behind the " + panel.name() + " too, without a place in the machine file: "
+                        + String.join(", ", somewhere) + "."));
+            }
         }
         sections.add(new Sheet.Section("What each panel hides, and what comes off first", true, ways));
         Machine.Identity m = cabinet.machine().identity();

@@ -74,7 +74,10 @@ public final class CardWords {
 
     private String reach() {
         if (card.reach().isEmpty()) {
-            return "Outside the case.";
+            List<String> behind = card.part().place().behind();
+            return behind.isEmpty()
+                    ? "Outside the case."
+                    : "Behind " + String.join(" and ", behind) + "; the machine file does not say where.";
         }
         return capital(card.reach().get().words()) + ".";
     }

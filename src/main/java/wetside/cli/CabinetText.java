@@ -50,6 +50,10 @@ final class CabinetText {
                 panel.minutes(),
                 panel.caution().isEmpty() ? "no caution given" : panel.caution());
         parts(head, hidden);
+        List<String> somewhere = cabinet.somewhereBehind(panel);
+        if (!somewhere.isEmpty()) {
+            console.text("  no place (\"at\") in the machine file: ", String.join(", ", somewhere));
+        }
     }
 
     private void parts(String head, List<Fitted> parts) {

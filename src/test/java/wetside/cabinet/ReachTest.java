@@ -97,4 +97,14 @@ class ReachTest {
         assertThat(rear.of(cabinet.part("board").orElseThrow()).free()).isZero();
         assertThat(rear.of(fuse).free()).isEqualTo(1);
     }
+
+    @Test
+    void whatHasNoPlaceIsStillSaidToBeBehindItsPanel() {
+        MachineFile file = Boxes.read(
+                FILE.replace("FUSE", "150 mm").replace("BEHIND", "rear") + "  lamp: {kind: lamp, behind: top}\n");
+        Cabinet cabinet = Cabinet.of(file, file.newest()).orElseThrow();
+        assertThat(cabinet.somewhereBehind(file.newest().identity().panels().get(1)))
+                .containsExactly("lamp");
+        assertThat(cabinet.part("lamp")).isEmpty();
+    }
 }
