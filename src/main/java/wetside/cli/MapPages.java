@@ -23,10 +23,7 @@ final class MapPages {
         Machine.Identity identity = installed.machine().identity();
         List<Sheet.Section> sections = new ArrayList<>();
         for (MachineMap map : maps) {
-            boolean across = map.aspect() > 1.1;
-            double share = Math.min(1, map.aspect() / (across ? ACROSS : UPRIGHT));
-            Block.Drawing drawing = new Block.Drawing(map.svg(Theme.LIGHT), "map: " + map.title(), "", share);
-            sections.add(new Sheet.Section(map.title(), paper, across, List.of(drawing)));
+            sections.add(section(map, map.title(), paper));
         }
         List<Block> words = new ArrayList<>();
         for (MachineMap map : maps) {
@@ -43,5 +40,19 @@ final class MapPages {
                 "Numbers are those of the cabinet, the tours and the part cards of this machine.",
                 sections,
                 "Drawn from the machine file. Before hands touch anything inside: unplug, let cool, let the pressure off.");
+    }
+
+    /** One map among upright sheets: laid across it begins a sheet by itself. */
+    static Sheet.Section between(MachineMap map, String title) {
+        Sheet.Section alone = section(map, title, true);
+        return new Sheet.Section(title, !alone.across(), alone.across(), alone.blocks());
+    }
+
+    /** One map, laid whichever way shows it larger. */
+    private static Sheet.Section section(MachineMap map, String title, boolean newSheet) {
+        boolean across = map.aspect() > 1.1;
+        double share = Math.min(1, map.aspect() / (across ? ACROSS : UPRIGHT));
+        Block.Drawing drawing = new Block.Drawing(map.svg(Theme.LIGHT), "map: " + map.title(), "", share);
+        return new Sheet.Section(title, newSheet, across, List.of(drawing));
     }
 }

@@ -1,10 +1,12 @@
 package wetside.cli;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -15,6 +17,8 @@ import wetside.casework.Installed;
 import wetside.drawing.PartNumbers;
 import wetside.kind.Kinds;
 import wetside.machine.MachineFile;
+import wetside.map.Layer;
+import wetside.map.MachineMap;
 import wetside.page.HtmlSheet;
 import wetside.page.PdfSheet;
 import wetside.page.Sheet;
@@ -76,7 +80,7 @@ final class TourCommand implements Callable<Integer> {
                 .map(f -> Telling.of(f, installed.machine(), numbers, installed.feed()))
                 .toList();
         if (written.wantsSheet()) {
-            Sheet sheet = sheet(tours, installed, Cabinet.of(file, installed.machine()));
+            Sheet sheet = sheet(tours, installed, file);
             written.html(() -> HtmlSheet.of(sheet));
             written.pdf(() -> PdfSheet.of(sheet));
             written.told(console::line);
@@ -100,10 +104,19 @@ final class TourCommand implements Callable<Integer> {
         return List.of(Follow.values()[i]);
     }
 
-    private static Sheet sheet(List<Tour> tours, Installed installed, Optional<Cabinet> cabinet) {
-        List<TourSheet.Walk> walks = tours.stream()
-                .map(t -> new TourSheet.Walk(t, Pictures.of(t, cabinet)))
-                .toList();
+    private static Sheet sheet(List<Tour> tours, Installed installed, MachineFile file) {
+        Optional<Cabinet> cabinet = Cabinet.of(file, installed.machine());
+        PartNumbers numbers = PartNumbers.of(file);
+        Set<Set<Layer>> shown = new HashSet<>();
+        List<TourSheet.Walk> walks = new ArrayList<>();
+        for (Tour tour : tours) {
+            Set<Layer> layers = tour.follow() == Follow.CURRENT ? MachineMap.WIRED : MachineMap.WET;
+            MachineMap map = MachineMap.of(installed.machine(), numbers, layers);
+            String title = tour.follow() == Follow.CURRENT ? "Map of wires" : "Map of pipes";
+            boolean first = !tour.stops().isEmpty() && !map.isEmpty() && shown.add(layers);
+            walks.add(
+                    new TourSheet.Walk(tour, Pictures.of(tour, cabinet), first ? MapPages.between(map, title) : null));
+        }
         return TourSheet.of(walks, "", Plates.of(installed));
     }
 

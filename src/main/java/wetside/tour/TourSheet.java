@@ -21,8 +21,11 @@ public final class TourSheet {
 
     private TourSheet() {}
 
-    /** Pictures that go with one walk; may be none. */
-    public record Walk(Tour tour, List<Block> pictures) {
+    /**
+     * @param pictures that go with the walk; may be none
+     * @param map      a sheet that follows it, or null
+     */
+    public record Walk(Tour tour, List<Block> pictures, Sheet.Section map) {
         public Walk {
             pictures = List.copyOf(pictures);
         }
@@ -31,10 +34,12 @@ public final class TourSheet {
     public static Sheet of(List<Walk> walks, String source, Sheet.Plate plate) {
         List<Sheet.Section> sections = new ArrayList<>();
         for (Walk walk : walks) {
-            sections.add(section(
-                    walk,
-                    walks.size() == 1 ? "Stop by stop" : walk.tour().follow().title(),
-                    !sections.isEmpty()));
+            String title =
+                    walks.size() == 1 ? "Stop by stop" : walk.tour().follow().title();
+            sections.add(section(walk, title, !sections.isEmpty()));
+            if (walk.map() != null) {
+                sections.add(walk.map());
+            }
         }
         String title = walks.size() == 1 ? walks.get(0).tour().follow().title() : "A walk through the machine";
         return new Sheet(

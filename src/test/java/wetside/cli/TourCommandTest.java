@@ -7,6 +7,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.interactive.documentnavigation.outline.PDOutlineItem;
 import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -40,10 +41,23 @@ class TourCommandTest {
         String page = Files.readString(html);
         assertThat(page).contains("Follow the water", "Follow the current", "Upper thermosiphon pipe");
         try (PDDocument document = Loader.loadPDF(Files.readAllBytes(pdf))) {
-            String paper = new PDFTextStripper().getText(document);
+            PDFTextStripper text = new PDFTextStripper();
+            String paper = text.getText(document);
             assertThat(paper).contains("Follow what is let off", "Upper thermosiphon pipe", "tank");
             assertThat(document.getDocumentCatalog().getDocumentOutline().children())
-                    .hasSize(4);
+                    .extracting(PDOutlineItem::getTitle)
+                    .containsExactly(
+                            "Follow the water",
+                            "Map of pipes",
+                            "Follow the steam",
+                            "Follow what is let off",
+                            "Follow the current",
+                            "Map of wires");
+            for (int n = 1; n <= document.getNumberOfPages(); n++) {
+                text.setStartPage(n);
+                text.setEndPage(n);
+                assertThat(text.getText(document)).as("sheet %d", n).containsAnyOf("Map of", "(", "Numbers are");
+            }
         }
     }
 }
