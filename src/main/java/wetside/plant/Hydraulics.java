@@ -44,7 +44,7 @@ public final class Hydraulics {
         for (FluidPlan.TakeOff t : plan.takeOffs()) {
             Integer other = site.put(t.node(), t.vessel());
             if (other != null && other != t.vessel() || held.containsKey(t.node())) {
-                throw new IllegalArgumentException(
+                throw new ImpossibleNetwork(
                         "vessel '" + plan.vessel(t.vessel()).name()
                                 + "' is joined to another vessel or to the open without a line between them");
             }
@@ -54,7 +54,7 @@ public final class Hydraulics {
         int n = vesselCount;
         for (FluidPlan.Store s : plan.stores()) {
             if (held.containsKey(s.node()) || site.putIfAbsent(s.node(), n) != null) {
-                throw new IllegalArgumentException(
+                throw new ImpossibleNetwork(
                         "'" + s.name() + "' is joined to a vessel or to the open without a line between them");
             }
             plan.pressure(s.node());
@@ -97,7 +97,7 @@ public final class Hydraulics {
     private static void hold(Map<Integer, Integer> held, int node, int slot, String what) {
         Integer other = held.put(node, slot);
         if (other != null && other != slot) {
-            throw new IllegalArgumentException(what + " is held at two pressures: something stands between nothing");
+            throw new ImpossibleNetwork(what + " is held at two pressures: nothing lies between two ends that are open");
         }
     }
 
@@ -125,7 +125,7 @@ public final class Hydraulics {
      * given slots of their own, so that copying the state array copies everything.
      *
      * @param nodeCount how many fluid nodes were numbered
-     * @throws IllegalArgumentException when the network cannot be, e.g. two vessels are one node
+     * @throws ImpossibleNetwork when the network cannot be, e.g. two vessels are one node
      */
     public static Hydraulics of(FluidPlan plan, Slots slots, int nodeCount) {
         return new Hydraulics(plan, slots);

@@ -11,6 +11,7 @@ import wetside.blueprint.Handle;
 import wetside.blueprint.HeatPlan;
 import wetside.blueprint.Reading;
 import wetside.blueprint.Slots;
+import wetside.machine.BadFile;
 import wetside.machine.Medium;
 
 /** One machine that can be run. Not shared between threads; make one per draw. */
@@ -83,8 +84,16 @@ public final class Plant {
         start();
     }
 
+    /** Compiles a machine; BadFile when its lines cannot be. */
     public static Plant of(Blueprint blueprint) {
-        return new Plant(blueprint);
+        try {
+            return new Plant(blueprint);
+        } catch (ImpossibleNetwork e) {
+            throw BadFile.whole(
+                    blueprint.machine().identity().id(),
+                    "lines: " + e.getMessage() + "; a line with a bore and a length, or a part, belongs between",
+                    "");
+        }
     }
 
     private void start() {

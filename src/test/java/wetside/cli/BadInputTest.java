@@ -77,6 +77,32 @@ class BadInputTest {
     }
 
     @Test
+    void aGlassThatLooksIntoNoBoiler() {
+        Path file = Shell.changed(
+                folder,
+                "machines/spring-lever.yaml",
+                "  - boiler.glass top > glass.top\n",
+                "  - {join: boiler.glass top > glass.top, bore: 3 mm, length: 50 mm}\n");
+        refused(
+                Shell.run("check", file.toString()),
+                "components / glass: port \"top\" looks into a boiler and is screwed straight into it");
+    }
+
+    @Test
+    void linesThatNoFlowCanBeFoundFor() {
+        Path file = Shell.changed(
+                folder,
+                "machines/spring-lever.yaml",
+                "  - breaker-tube.over > tray.a\n",
+                "  - breaker-tube.over > tray.a\n  - boiler.upper > tray.b\n");
+        for (String command : new String[] {"check", "readings"}) {
+            refused(
+                    Shell.run(command, file.toString()),
+                    "vessel 'boiler' is joined to another vessel or to the open without a line between them");
+        }
+    }
+
+    @Test
     void allThatIsWrongIsToldAtOnceAlsoToPrograms() throws IOException {
         Path file = Shell.changed(folder, Shell.STAND, "{range: 16 bar}", "{range: 16 baar}");
         Files.writeString(file, Files.readString(file).replace("kind: hose", "kind: hoes"));
