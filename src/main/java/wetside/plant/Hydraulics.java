@@ -44,9 +44,8 @@ public final class Hydraulics {
         for (FluidPlan.TakeOff t : plan.takeOffs()) {
             Integer other = site.put(t.node(), t.vessel());
             if (other != null && other != t.vessel() || held.containsKey(t.node())) {
-                throw new ImpossibleNetwork(
-                        "vessel '" + plan.vessel(t.vessel()).name()
-                                + "' is joined to another vessel or to the open without a line between them");
+                throw new ImpossibleNetwork("vessel '" + plan.vessel(t.vessel()).name()
+                        + "' is joined to another vessel or to the open without a line between them");
             }
         }
         ReducedNetwork net = new ReducedNetwork(plan);
@@ -97,7 +96,8 @@ public final class Hydraulics {
     private static void hold(Map<Integer, Integer> held, int node, int slot, String what) {
         Integer other = held.put(node, slot);
         if (other != null && other != slot) {
-            throw new ImpossibleNetwork(what + " is held at two pressures: nothing lies between two ends that are open");
+            throw new ImpossibleNetwork(
+                    what + " is held at two pressures: nothing lies between two ends that are open");
         }
     }
 

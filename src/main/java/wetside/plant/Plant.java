@@ -17,6 +17,8 @@ import wetside.machine.Medium;
 /** One machine that can be run. Not shared between threads; make one per draw. */
 public final class Plant {
     private static final int SETTLE_ROUNDS = 12;
+    /** Water that no balance misses [kg]. */
+    private static final double NEGLIGIBLE = 1e-9;
     /** Heat capacity from which a vessel's content counts fully for the length of a step: a few grams of water [J/K]. */
     private static final double MATTERS = 20;
 
@@ -189,6 +191,16 @@ public final class Plant {
         regulators.feel(x, temperatures);
         circuit.solve(x);
         regulators.believe(x);
+    }
+
+    /** True when a vessel gave more in the last step than was in it: a vessel about to boil dry, a step too long. */
+    boolean overdrawn() {
+        for (VesselState v : vessels) {
+            if (v.missing > NEGLIGIBLE) {
+                return true;
+            }
+        }
+        return false;
     }
 
     /** Lets the controls act after a step; true when a state changed. */

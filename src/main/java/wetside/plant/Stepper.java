@@ -76,7 +76,8 @@ public final class Stepper {
             System.arraycopy(plant.slopes, 0, predictedSlope, 0, predictedSlope.length);
             boolean solved = plant.step(dt);
             double error = error(dt);
-            boolean coarse = error > 4 * TOLERANCE || pressureJump() > PRESSURE_REJECT || emptied(dt);
+            boolean emptied = emptied(dt) || plant.overdrawn();
+            boolean coarse = error > 4 * TOLERANCE || pressureJump() > PRESSURE_REJECT || emptied;
             if (dt > LEAST && (!solved || coarse)) {
                 dt = redo(Math.max(LEAST, dt * 0.4));
                 continue;

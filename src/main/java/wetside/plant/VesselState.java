@@ -27,6 +27,8 @@ final class VesselState {
     double air;
     double salt;
     private double mostAir = 1;
+    /** Water asked of it in this step beyond what it had [kg]. */
+    double missing;
 
     VesselState(FluidPlan.Vessel vessel) {
         this.vessel = vessel;
@@ -48,7 +50,9 @@ final class VesselState {
 
     /** Books a stream into the vessel (out of it when {@code mass} is negative). */
     void book(double mass, double airShare, double enthalpy, double saltPerMass) {
-        water = Math.max(LEAST_WATER, water + mass * (1 - airShare));
+        double left = water + mass * (1 - airShare);
+        missing += Math.max(0, LEAST_WATER - left);
+        water = Math.max(LEAST_WATER, left);
         air = Math.max(LEAST_AIR, air + mass * airShare);
         energy += mass * enthalpy;
         salt = Math.max(0, salt + mass * saltPerMass);
@@ -67,6 +71,7 @@ final class VesselState {
 
     /** Tells the water solver what is in here, held at the temperature the heat step found, some steam already felt in it. */
     void tell(double heated, double steam) {
+        missing = 0;
         row.last = flash.pressure();
         row.at(water, air, heated, flash.capacity(), steam);
     }
