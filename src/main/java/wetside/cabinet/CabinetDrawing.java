@@ -1,12 +1,6 @@
 package wetside.cabinet;
 
-import static wetside.drawing.Theme.Token.EDGE;
-import static wetside.drawing.Theme.Token.ENAMEL;
-import static wetside.drawing.Theme.Token.ENAMEL_TINT;
 import static wetside.drawing.Theme.Token.INK;
-import static wetside.drawing.Theme.Token.INK2;
-import static wetside.drawing.Theme.Token.INK3;
-import static wetside.drawing.Theme.Token.INSET;
 import static wetside.drawing.Theme.Token.SHEET;
 
 import java.util.ArrayList;
@@ -29,7 +23,7 @@ public final class CabinetDrawing {
     private static final double MARGIN = 16;
     private static final double HEAD = 26;
     private static final double ROW = 17;
-    private static final double FOOT = 9;
+    static final double FOOT = 9;
     /** Parts as large as this share of the front are numbered wherever they are seen, to find one's way by. */
     private static final double LANDMARK = 0.05;
 
@@ -91,7 +85,7 @@ public final class CabinetDrawing {
         Laid laid = new Laid(frame, callouts, List.of(), all.width(), all.height());
         String title = cabinet.machine().identity().title() + ": " + captionShut(side);
         Svg svg = new Svg(all.width(), all.height(), title, description(List.of(side)));
-        body(laid, svg);
+        new ViewInk(svg, cabinet, chosen, named).view(laid.frame(), laid.callouts());
         return svg.end();
     }
 
@@ -146,7 +140,7 @@ public final class CabinetDrawing {
                 + cabinet.machine().identity().making();
         Svg svg = new Svg(width, y, title + ": the cabinet", description(sides));
         if (room == Room.SCREEN) {
-            svg.rect(0, 0, width, y, paint(SHEET));
+            svg.rect(0, 0, width, y, Theme.LIGHT.of(SHEET));
         }
         laid.forEach(l -> draw(l, svg));
         return svg.end();
@@ -226,29 +220,11 @@ public final class CabinetDrawing {
                 "start",
                 Look.NAME,
                 600,
-                paint(INK),
+                Theme.LIGHT.of(INK),
                 heading(laid.frame().view().side()));
-        body(laid, svg);
-        laid.legend().forEach(line -> line(line, svg));
-    }
-
-    private void body(Laid laid, Svg svg) {
-        Frame frame = laid.frame();
-        Rect c = frame.outline();
-        Side side = frame.view().side();
-        svg.raw(
-                "<rect x=\"%.1f\" y=\"%.1f\" width=\"%.1f\" height=\"%.1f\" rx=\"3\" fill=\"%s\" stroke=\"%s\" stroke-width=\"2\"/>",
-                c.x(), c.y(), c.width(), c.height(), paint(INSET), paint(INK));
-        stand(svg, c, side);
-        if (!cabinet.panels(side).isEmpty()) {
-            svg.raw(
-                    "<rect x=\"%.1f\" y=\"%.1f\" width=\"%.1f\" height=\"%.1f\" fill=\"none\" stroke=\"%s\" stroke-width=\"1\""
-                            + " stroke-dasharray=\"6 4\"/>",
-                    c.x() + 5, c.y() + 5, c.width() - 10, c.height() - 10, paint(EDGE));
-        }
-        parts(frame, svg);
-        laid.callouts().forEach((p, at) -> leader(p, at, svg));
-        laid.callouts().forEach((p, at) -> number(p, at, svg));
+        ViewInk ink = new ViewInk(svg, cabinet, chosen, named);
+        ink.view(laid.frame(), laid.callouts());
+        laid.legend().forEach(ink::line);
     }
 
     /** What is seen, in words: "From the rear, rear panel off". */
@@ -257,86 +233,5 @@ public final class CabinetDrawing {
                 cabinet.panels(side).stream().map(p -> p.name() + " off").toList();
         String where = side == Side.TOP ? " (front below)" : side == Side.BOTTOM ? " (front above)" : "";
         return "From the " + side.word() + where + (off.isEmpty() ? ", no panel here" : ", " + String.join(", ", off));
-    }
-
-    /** The lid's edge above and feet below; nothing when seen from above. */
-    private void stand(Svg svg, Rect c, Side side) {
-        if (side.axis() == 2) {
-            return;
-        }
-        svg.line(c.x() - 4, c.y(), c.right() + 4, c.y(), paint(INK), 2, "");
-        for (double x : new double[] {c.x() + 24, c.right() - 24}) {
-            svg.line(x, c.bottom(), x, c.bottom() + FOOT, paint(INK), 4, "");
-        }
-    }
-
-    private void parts(Frame frame, Svg svg) {
-        PartShape shape = new PartShape(svg, frame);
-        for (View.Seen s : frame.view().parts()) {
-            boolean isPlain = s.manner() == View.Manner.PLAIN
-                    && (named.isEmpty() || named.contains(s.part().id()));
-            if (s.manner() == View.Manner.BEHIND || s.manner() == View.Manner.LEFT_OUT || isChosen(s.part())) {
-                continue;
-            }
-            shape.draw(s.part(), isPlain ? ink(SHEET, INK2, 1.8, "") : ink(INSET, EDGE, 1, ""));
-        }
-        for (View.Seen s : frame.view().parts()) {
-            boolean isNamed = named.isEmpty() || named.contains(s.part().id());
-            if (s.manner() == View.Manner.BEHIND && isNamed && !isChosen(s.part())) {
-                shape.draw(s.part(), ink(null, INK3, 1, "3 3"));
-            }
-        }
-        chosen.filter(p -> frame.view().of(p) != null).ifPresent(p -> {
-            boolean hidden = frame.view().of(p).free() < 0.25;
-            shape.draw(p, ink(ENAMEL_TINT, ENAMEL, hidden ? 2 : 3, hidden ? "5 3" : ""));
-        });
-    }
-
-    private static String ink(Theme.Token fill, Theme.Token stroke, double width, String dash) {
-        return "fill=\"" + (fill == null ? "none" : paint(fill)) + "\" stroke=\"" + paint(stroke) + "\" stroke-width=\""
-                + width + "\"" + (dash.isEmpty() ? "" : " stroke-dasharray=\"" + dash + "\"");
-    }
-
-    private void leader(Fitted part, Callouts.Callout at, Svg svg) {
-        boolean it = isChosen(part);
-        svg.line(at.x(), at.y(), at.partX(), at.partY(), paint(it ? ENAMEL : EDGE), it ? 2 : 1, "");
-        svg.raw(
-                "<circle cx=\"%.1f\" cy=\"%.1f\" r=\"%.1f\" fill=\"%s\"/>",
-                at.partX(), at.partY(), it ? 3.0 : 2.2, paint(it ? ENAMEL : INK2));
-    }
-
-    private void number(Fitted part, Callouts.Callout at, Svg svg) {
-        boolean it = isChosen(part);
-        svg.raw(
-                "<circle cx=\"%.1f\" cy=\"%.1f\" r=\"%.1f\" fill=\"%s\" stroke=\"%s\" stroke-width=\"1.2\"/>",
-                at.x(), at.y(), Callouts.RADIUS, paint(it ? ENAMEL : SHEET), paint(it ? ENAMEL : INK2));
-        svg.text(
-                at.x(),
-                at.y() + 4.4,
-                "middle",
-                Look.LABEL,
-                600,
-                paint(it ? SHEET : INK),
-                String.valueOf(part.number()));
-    }
-
-    private void line(Line line, Svg svg) {
-        boolean it = chosen.filter(c -> c.number() == line.number()).isPresent();
-        String colour = paint(it ? ENAMEL : INK2);
-        if (!line.goesOn()) {
-            svg.text(
-                    line.x() + 20,
-                    line.y(),
-                    "end",
-                    Look.NAME,
-                    600,
-                    it ? colour : paint(INK),
-                    String.valueOf(line.number()));
-        }
-        svg.text(line.x() + 28, line.y(), "start", Look.NAME, it ? 600 : 500, colour, line.words());
-    }
-
-    private static String paint(Theme.Token token) {
-        return Theme.LIGHT.of(token);
     }
 }
