@@ -1,10 +1,13 @@
 package wetside.page;
 
+import java.util.EnumSet;
 import java.util.LinkedHashMap;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import wetside.drawing.Theme.Token;
 
 /** The colours of the design by name, in its two themes and in print. */
 public final class Theme {
@@ -13,49 +16,21 @@ public final class Theme {
     private static final Pattern USE = Pattern.compile("var\\(--([a-z0-9-]+)\\)");
     private static final Pattern PAINT = Pattern.compile("\\b(fill|stroke|stop-color|color)=\"(#[0-9A-Fa-f]{6})\"");
 
+    /** Grounds and tints that are off on paper. */
+    private static final Set<Token> WHITE =
+            EnumSet.of(Token.BENCH, Token.SHEET, Token.INSET, Token.OK_TINT, Token.CARE_TINT, Token.DANGER_TINT);
+
     static {
-        // name, light, dark, print where it differs from light: tints are off on paper
-        token("bench", "#E7ECE9", "#0E1412", "#FFFFFF");
-        token("sheet", "#FBFCFB", "#171F1C", "#FFFFFF");
-        token("inset", "#F0F4F1", "#1F2925", "#FFFFFF");
-        token("line", "#C9D2CD", "#34413B");
-        token("edge", "#73827A", "#7D8D85");
-        token("ink", "#16201C", "#E8EEEB");
-        token("ink2", "#46554E", "#B7C4BD");
-        token("ink3", "#5A6962", "#9AA9A2");
-        token("enamel", "#1E5A48", "#8ACDB3");
-        token("enamel-on", "#FFFFFF", "#0B1E17");
-        token("enamel-tint", "#DBEAE2", "#1E3A30");
-        token("band", "#C3D0CD", "#34453F");
-        token("core", "#7C9791", "#6F9086");
-        token("water", "#1B5E9E", "#86BCF0");
-        token("water-tint", "#D8E7F5", "#16304A");
-        token("steam", "#86366F", "#DFA3D2");
-        token("steam-tint", "#F3E0ED", "#3E2239");
-        token("drain", "#625E38", "#C4BE8C");
-        token("drain-tint", "#ECEADA", "#34321F");
-        token("current", "#94470F", "#EBA56B");
-        token("current-tint", "#F7E5D6", "#412A1A");
-        token("sensing", "#46545E", "#AAB8C1");
-        token("sensing-tint", "#E2E8EB", "#28333B");
-        token("ok", "#24663B", "#8FD0A0");
-        token("ok-tint", "#DCEFE1", "#1A3A25", "#FFFFFF");
-        token("care", "#7A5000", "#EBC065");
-        token("care-tint", "#FBEBC8", "#3C2F10", "#FFFFFF");
-        token("danger", "#A1261B", "#FF9C8F");
-        token("danger-tint", "#FBE3DF", "#48201B", "#FFFFFF");
+        for (Token token : Token.values()) {
+            String name = token.name().toLowerCase(Locale.ROOT).replace('_', '-');
+            String light = wetside.drawing.Theme.LIGHT.of(token);
+            String dark = wetside.drawing.Theme.DARK.of(token);
+            TOKENS.put(name, new String[] {light, dark, WHITE.contains(token) ? "#FFFFFF" : light});
+            NAMES.putIfAbsent(light, name);
+        }
     }
 
     private Theme() {}
-
-    private static void token(String name, String light, String dark) {
-        token(name, light, dark, light);
-    }
-
-    private static void token(String name, String light, String dark, String print) {
-        TOKENS.put(name, new String[] {light, dark, print});
-        NAMES.putIfAbsent(light, name);
-    }
 
     /** Declarations that give every name its colour in the reader's theme, and on paper. */
     public static String declarations() {

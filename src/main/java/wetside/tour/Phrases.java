@@ -25,7 +25,7 @@ final class Phrases {
             "After that comes {next}.",
             "The next of them is {next}.",
             "Then, again from {here}, {next}.",
-            "{next} follows.");
+            "From {here} on to {next}.");
     /** For the last of those. */
     static final List<String> LAST = List.of("The last of them is {next}.", "Which leaves {next}.");
     /** Into a part a second time, with one way on. */
@@ -86,6 +86,10 @@ final class Phrases {
     static final List<String> LATER_ON = List.of(
             "One way is short and leads to {here}, where we come later; the other goes on to {next}.",
             "It branches to {here}, which comes later, and goes on to {next}.");
+    /** Current that goes through one part and back, and on to others. */
+    static final List<String> WORKS_AND_GOES_ON =
+            List.of("It works {here}, and goes on to {next}.", "One way works {here}; the rest goes to {next}.");
+
     /** One of several ways goes back where it came from. */
     static final List<String> STRAIGHT_BACK = List.of(
             "Part of it goes straight back to {here}, the rest on to {next}.",

@@ -103,7 +103,8 @@ public final class Telling {
     private static List<Visit> knownOf(Visit visit) {
         return visit.on.stream()
                 .filter(Visit::isKnown)
-                .filter(v -> waysOf(visit).stream().noneMatch(w -> w.leadsTo(v.part)))
+                .filter(v ->
+                        v.sort == Visit.Sort.LATER || waysOf(visit).stream().noneMatch(w -> w.leadsTo(v.part)))
                 .toList();
     }
 
@@ -136,12 +137,19 @@ public final class Telling {
         // The sentence that brought us here has named the ways already.
         boolean said = visit.sort != Visit.Sort.FIRST && (begins && named || ways.size() == 1);
         if (!known.isEmpty() && !said) {
-            List<String> sentences = follow == Follow.CURRENT
-                    ? Phrases.STRAIGHT_BACK
-                    : known.stream().allMatch(v -> v.sort == Visit.Sort.LATER) ? Phrases.LATER_ON : Phrases.AT_ONCE;
+            List<String> sentences = beside(known);
             turn(depth, rotation.next(sentences).replace("{here}", parts(known)), visit.part, parts(ways));
         }
         part(visit, ways, known.isEmpty() && !said, depth);
+    }
+
+    /** For some known parts that one of the ways leads to. */
+    private List<String> beside(List<Visit> known) {
+        if (follow == Follow.CURRENT) {
+            boolean back = known.stream().allMatch(v -> v.sort == Visit.Sort.RING);
+            return back ? Phrases.STRAIGHT_BACK : Phrases.WORKS_AND_GOES_ON;
+        }
+        return known.stream().allMatch(v -> v.sort == Visit.Sort.LATER) ? Phrases.LATER_ON : Phrases.AT_ONCE;
     }
 
     private void part(Visit visit, List<Visit> ways, boolean announce, int depth) {

@@ -28,7 +28,7 @@ enum Room {
             "the one place where twin and inference meet",
             "units physics machine blueprint kind plant run procedure diagnosis"),
     DRAWING("a picture shows a machine and a run and computes nothing of its own", "units machine kind run"),
-    PAGE("a sheet of paper does not know what is on it", ""),
+    PAGE("a sheet of paper does not know what is on it; its colours are those of drawings", "drawing"),
     CABINET("where parts sit follows from boxes and panels, whatever the parts do", "units machine kind drawing page"),
     CARD(
             "a card gathers what others know and knows nothing itself",
