@@ -124,7 +124,7 @@ public final class Asking {
     }
 
     /** A simulated value as the library keeps it. */
-    float kept(double value) {
+    public float kept(double value) {
         return (float) (question.answering() instanceof Answering.Number ? unit.fromSi(value) : value);
     }
 

@@ -79,12 +79,16 @@ public final class Session {
     }
 
     public Advice advice() {
+        return NextStep.advise(posterior, beginning().after(library(), observations));
+    }
+
+    /** Who comes to the machine, nothing of it open yet. */
+    public Situation beginning() {
         Map<String, Double> minutes = new HashMap<>();
         casework.machine().identity().panels().forEach(p -> minutes.put(p.id(), p.minutes()));
         Rates usual = Rates.USUAL;
         Rates rates = new Rates(usual.perMinute(), minutes, usual.otherPanel(), usual.risk(), usual.callIn());
-        Situation start = new Situation(who, Set.of(), rates);
-        return NextStep.advise(posterior, start.after(library(), observations));
+        return new Situation(who, Set.of(), rates);
     }
 
     /** The candidate at a position of the posterior; empty for "something else". */

@@ -24,6 +24,7 @@ final class Build implements CommandLine.IVersionProvider {
             "wetside/jte/",
             "wetside/fonts/",
             "wetside/diagnosis/",
+            "wetside/judging/",
             "META-INF/");
 
     private static String code;

@@ -31,6 +31,7 @@ import wetside.run.NoSuchThing;
             SchemaCommand.class,
             NewCommand.class,
             BenchCommand.class,
+            EvaluateCommand.class,
             CommandLine.HelpCommand.class
         },
         footer = {

@@ -25,6 +25,11 @@ public record Spread(Law kind, double halfWidth) {
         return new Spread(Law.RELATIVE, fraction);
     }
 
+    /** The same law, {@code factor} times as wide. */
+    public Spread wider(double factor) {
+        return new Spread(kind, halfWidth * factor);
+    }
+
     /** The value {@code z} standard deviations from {@code nominal}. */
     public double at(double nominal, double z) {
         double cut = Math.max(-3, Math.min(3, z));

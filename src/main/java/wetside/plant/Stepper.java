@@ -25,6 +25,7 @@ public final class Stepper {
     private final Plant plant;
     private final Plant.Snapshot saved;
     private final double[] predictedSlope;
+    private double fineness = 1;
     private double next = FIRST;
     private double time;
     private long steps;
@@ -58,6 +59,11 @@ public final class Stepper {
         return unsolved;
     }
 
+    /** Takes finer steps than usual: every limit on a step's length and error times {@code share} (0 to 1). */
+    public void fineness(double share) {
+        fineness = share;
+    }
+
     /** Says that an operator has moved something: contacts and controls settle and steps begin small again. */
     public void moved() {
         plant.settle();
@@ -77,14 +83,14 @@ public final class Stepper {
             boolean solved = plant.step(dt);
             double error = error(dt);
             boolean emptied = emptied(dt) || plant.overdrawn();
-            boolean coarse = error > 4 * TOLERANCE || pressureJump() > PRESSURE_REJECT || emptied;
-            if (dt > LEAST && (!solved || coarse)) {
+            boolean rough = error > 4 * TOLERANCE * fineness || pressureJump() > PRESSURE_REJECT * fineness;
+            if (dt > LEAST && (!solved || rough || emptied)) {
                 dt = redo(Math.max(LEAST, dt * 0.4));
                 continue;
             }
             boolean jumped = plant.act(dt);
-            if (jumped && dt > MOMENT) {
-                dt = redo(Math.max(MOMENT / 2, dt / 4));
+            if (jumped && dt > MOMENT * fineness) {
+                dt = redo(Math.max(MOMENT * fineness / 2, dt / 4));
                 continue;
             }
             accept(dt, error, jumped, solved);
@@ -115,12 +121,12 @@ public final class Stepper {
             next = FIRST;
             return;
         }
-        double grow = Math.max(0.3, Math.min(3, 0.85 * Math.sqrt(TOLERANCE / Math.max(1e-9, error))));
+        double grow = Math.max(0.3, Math.min(3, 0.85 * Math.sqrt(TOLERANCE * fineness / Math.max(1e-9, error))));
         double jump = pressureJump();
         if (jump > 0) {
-            grow = Math.min(grow, PRESSURE_AIM / jump);
+            grow = Math.min(grow, PRESSURE_AIM * fineness / jump);
         }
-        next = Math.max(LEAST, Math.min(cap(), dt * Math.max(0.3, grow)));
+        next = Math.max(LEAST, Math.min(cap() * fineness, dt * Math.max(0.3, grow)));
     }
 
     /** Half the greatest bend of a temperature over the step [K]; heated metal counts a tenth. */

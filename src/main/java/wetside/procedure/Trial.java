@@ -25,6 +25,7 @@ public final class Trial {
     private final List<Procedure> procedures;
     private final List<Stage> stages;
     private final Predicate<Procedure> wanted;
+    private final double fineness;
 
     /** A routine, the procedures read in it (positions in {@link #procedures}), and what follows it. */
     private record Stage(Scenario scenario, List<Integer> read, List<Stage> next) {}
@@ -33,19 +34,26 @@ public final class Trial {
         repertoire = Repertoire.of(all, machine);
         procedures = repertoire.procedures();
         wanted = p -> true;
+        fineness = 1;
         stages = stages("");
     }
 
-    private Trial(Trial whole, Predicate<Procedure> wanted) {
+    private Trial(Trial whole, Predicate<Procedure> wanted, double fineness) {
         repertoire = whole.repertoire;
         procedures = whole.procedures;
         this.wanted = wanted;
+        this.fineness = fineness;
         stages = stages("");
     }
 
     /** The same procedures in the same order, but only some are read and only what leads to them is run. */
     public Trial reading(Collection<String> ids) {
-        return new Trial(this, p -> ids.contains(p.id()));
+        return new Trial(this, p -> ids.contains(p.id()), fineness);
+    }
+
+    /** The same, run in steps a share as long and as coarse. */
+    public Trial finer(double share) {
+        return new Trial(this, wanted, share);
     }
 
     private List<Stage> stages(String after) {
@@ -88,6 +96,7 @@ public final class Trial {
             return values;
         }
         Run run = new Run(Plant.of(Kinds.blueprint(machine)));
+        run.stepper().fineness(fineness);
         Plant.Snapshot start = run.plant().save();
         for (Stage s : stages) {
             go(s, run, start, values);

@@ -27,6 +27,9 @@ enum Room {
     CASEWORK(
             "the one place where twin and inference meet",
             "units physics machine blueprint kind plant run procedure diagnosis"),
+    JUDGING(
+            "judging plays whole jobs against the twin; nothing that finds faults may know it is judged",
+            "units machine kind run procedure diagnosis casework"),
     DRAWING("a picture shows a machine and a run and computes nothing of its own", "units machine kind run"),
     PAGE("a sheet of paper does not know what is on it; its colours are those of drawings", "drawing"),
     CABINET("where parts sit follows from boxes and panels, whatever the parts do", "units machine kind drawing page"),
@@ -47,7 +50,7 @@ enum Room {
     CLI(
             "the command line is one of several doors, so nothing behind it may know it",
             "units physics machine blueprint kind plant run procedure diagnosis casework drawing page cabinet card tour map"
-                    + " shop bench");
+                    + " shop bench judging");
 
     final String reason;
     private final List<String> mayUse;

@@ -54,7 +54,7 @@ public record Situation(Who who, Set<String> panelsOff, Rates rates) {
      * Cost of handing the job over while the cause is known so badly [per bit]: whoever comes to an owner has to find out
      * at the machine, and with which parts to come. A technician hands over all that was found.
      */
-    double handover() {
+    public double handover() {
         return who == Who.OWNER ? MINUTES_A_BIT * rates.perMinute() : 0;
     }
 
@@ -68,7 +68,7 @@ public record Situation(Who who, Set<String> panelsOff, Rates rates) {
     }
 
     /** Cost of a question now: however quickly it is answered, putting it takes a minute. */
-    double asking(Effort effort) {
+    public double asking(Effort effort) {
         return Math.max(rates.perMinute(), cost(effort));
     }
 

@@ -1,0 +1,132 @@
+package wetside.cli;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import wetside.casework.Installed;
+import wetside.diagnosis.Library;
+import wetside.judging.Belief;
+import wetside.judging.Calibration;
+import wetside.judging.Interval;
+import wetside.judging.Outcome;
+import wetside.judging.Policy;
+import wetside.judging.Tally;
+import wetside.judging.Verdict;
+
+/** An evaluation for programs. */
+final class VerdictJson {
+    private final Verdict verdict;
+    private final Installed installed;
+    private final Library library;
+    private final long seed;
+
+    VerdictJson(Verdict verdict, Installed installed, Library library, long seed) {
+        this.verdict = verdict;
+        this.installed = installed;
+        this.library = library;
+        this.seed = seed;
+    }
+
+    Map<String, Object> whole() {
+        Map<String, Object> m = Json.machine(installed);
+        m.put("jobs", verdict.played().size());
+        m.put("seed", seed);
+        m.put("draws", library.signatures().draws(0));
+        Map<String, Object> policies = new LinkedHashMap<>();
+        if (!verdict.played().isEmpty()) {
+            verdict.policies().forEach(p -> policies.put(p.word(), policy(p)));
+            m.put("calibration", calibration());
+        }
+        m.put("policies", policies);
+        m.put("played", verdict.played().stream().map(this::played).toList());
+        return m;
+    }
+
+    private Map<String, Object> policy(Policy p) {
+        Map<String, Object> m = new LinkedHashMap<>();
+        m.put("means", p.means());
+        m.put("all", tally(verdict.tally(p)));
+        if (p != Policy.PLAN) {
+            Interval r = verdict.ratio(p);
+            m.put("oursCosts", List.of(Json.number(r.value()), Json.number(r.low()), Json.number(r.high())));
+        }
+        Map<String, Object> sorts = new LinkedHashMap<>();
+        verdict.bySort(p).forEach((sort, t) -> sorts.put(sort, tally(t)));
+        m.put("bySort", sorts);
+        return m;
+    }
+
+    private static Map<String, Object> tally(Tally t) {
+        Map<String, Object> m = new LinkedHashMap<>();
+        m.put("jobs", t.n());
+        m.put("first", Json.number(t.first()));
+        m.put("firstThree", Json.number(t.three()));
+        m.put("toldFirst", Json.number(t.toldFirst()));
+        m.put("rightRepair", Json.number(t.repair()));
+        m.put("minutes", Json.number(t.minutes()));
+        m.put("cost", Json.number(t.cost()));
+        m.put("questions", Json.number(t.questions()));
+        m.put("wrongParts", Json.number(t.wrongParts()));
+        m.put("hazardMinutes", Json.number(t.hazard()));
+        m.put("handedOver", Json.number(t.handedOver()));
+        m.put("touched", Json.number(t.alarm()));
+        m.put("brier", Json.number(t.brier()));
+        m.put("logScore", Json.number(t.log()));
+        m.put("covered", Json.number(t.covered()));
+        return m;
+    }
+
+    private Map<String, Object> calibration() {
+        Calibration c = verdict.calibration(Policy.PLAN);
+        Map<String, Object> m = new LinkedHashMap<>();
+        m.put("error", Json.number(c.error()));
+        m.put("limit", Json.number(verdict.limit(Policy.PLAN)));
+        List<Map<String, Object>> bins = new ArrayList<>();
+        for (Calibration.Bin b : c.bins()) {
+            Map<String, Object> bin = new LinkedHashMap<>();
+            bin.put("jobs", b.n());
+            bin.put("said", Json.number(b.confidence()));
+            bin.put("right", Json.number(b.right()));
+            bin.put("interval", List.of(Json.number(b.low()), Json.number(b.high())));
+            bins.add(bin);
+        }
+        m.put("bins", bins);
+        return m;
+    }
+
+    private Map<String, Object> played(Verdict.Played p) {
+        Map<String, Object> m = new LinkedHashMap<>();
+        m.put("job", p.job().number());
+        m.put("sort", p.job().sort());
+        m.put(
+                "truth",
+                p.job().truth().stream().map(c -> library.causes().get(c).id()).toList());
+        m.put("complaint", p.job().complaint().about());
+        Map<String, Object> outcomes = new LinkedHashMap<>();
+        p.outcomes().forEach((policy, o) -> outcomes.put(policy.word(), outcome(o)));
+        m.put("outcomes", outcomes);
+        return m;
+    }
+
+    private static Map<String, Object> outcome(Outcome o) {
+        Map<String, Object> m = new LinkedHashMap<>();
+        m.put("cost", Json.number(o.cost()));
+        m.put("minutes", Json.number(o.minutes()));
+        m.put("questions", o.questions());
+        m.put("wrongParts", o.wrongParts());
+        m.put("handedOver", o.handedOver());
+        m.put("whenDoing", belief(o.first()));
+        m.put("inTheEnd", belief(o.last()));
+        return m;
+    }
+
+    private static Map<String, Object> belief(Belief b) {
+        Map<String, Object> m = new LinkedHashMap<>();
+        m.put("first", b.told());
+        m.put("share", Json.number(b.top()));
+        m.put("placeOfTruth", b.rank());
+        m.put("shareOfTruth", Json.number(b.ofTruth()));
+        return m;
+    }
+}

@@ -1,0 +1,25 @@
+package wetside.judging;
+
+/**
+ * How one policy did on one job.
+ *
+ * @param minutes     of the person, until fixed or handed over
+ * @param cost        until fixed, what handing over costs included
+ * @param questions   asked
+ * @param wrongParts  repairs with a part or material that were not needed
+ * @param hazard      minutes inside the machine or at live parts
+ * @param handedOver  whether somebody else had to come
+ * @param alarm       whether anything was done to the machine other than to explain it
+ * @param first       belief when asking first gave way to doing
+ * @param last        belief before the last thing done
+ */
+public record Outcome(
+        double minutes,
+        double cost,
+        int questions,
+        int wrongParts,
+        double hazard,
+        boolean handedOver,
+        boolean alarm,
+        Belief first,
+        Belief last) {}

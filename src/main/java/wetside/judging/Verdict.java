@@ -1,0 +1,88 @@
+package wetside.judging;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.function.Predicate;
+
+/** What an evaluation has found so far. */
+public final class Verdict {
+    private static final List<String> SORTS = List.of(
+            "a part at fault", "a wrong setting", "wrongly installed", Jobs.TWO, Jobs.HEALTHY);
+
+    private final List<Played> played;
+    private final List<Policy> policies;
+    private final long seed;
+
+    /** One job and how each policy did on it. */
+    public record Played(Job job, Map<Policy, Outcome> outcomes) {}
+
+    Verdict(List<Played> played, List<Policy> policies, long seed) {
+        this.played = List.copyOf(played);
+        this.policies = policies;
+        this.seed = seed;
+    }
+
+    public List<Played> played() {
+        return played;
+    }
+
+    public List<Policy> policies() {
+        return policies;
+    }
+
+    private List<Outcome> outcomes(Policy policy, Predicate<Job> which) {
+        return played.stream()
+                .filter(p -> which.test(p.job()))
+                .map(p -> p.outcomes().get(policy))
+                .toList();
+    }
+
+    public Tally tally(Policy policy) {
+        return Tally.of(outcomes(policy, job -> true));
+    }
+
+    /** By what was wrong, only sorts that came up. */
+    public Map<String, Tally> bySort(Policy policy) {
+        Map<String, Tally> tallies = new LinkedHashMap<>();
+        for (String sort : SORTS) {
+            List<Outcome> some = outcomes(policy, job -> job.sort().equals(sort));
+            if (!some.isEmpty()) {
+                tallies.put(sort, Tally.of(some));
+            }
+        }
+        return tallies;
+    }
+
+    /** Jobs with one cause only. */
+    public Tally singles(Policy policy) {
+        return Tally.of(outcomes(policy, Verdict::isSingle));
+    }
+
+    private static boolean isSingle(Job job) {
+        return !job.sort().equals(Jobs.HEALTHY) && !job.sort().equals(Jobs.TWO);
+    }
+
+    /** Share of machines with nothing wrong at which something was done. */
+    public Tally healthy(Policy policy) {
+        return Tally.of(outcomes(policy, job -> job.sort().equals(Jobs.HEALTHY)));
+    }
+
+    public Calibration calibration(Policy policy) {
+        return Calibration.of(
+                outcomes(policy, job -> true).stream().map(Outcome::first).toList());
+    }
+
+    public double limit(Policy policy) {
+        return calibration(policy).limit(seed);
+    }
+
+    /** Mean cost of our plan over that of another policy, over the same jobs. */
+    public Interval ratio(Policy other) {
+        return Interval.ratio(costs(Policy.PLAN), costs(other), seed);
+    }
+
+    private double[] costs(Policy policy) {
+        return outcomes(policy, job -> true).stream().mapToDouble(Outcome::cost).toArray();
+    }
+}

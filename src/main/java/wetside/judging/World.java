@@ -1,0 +1,22 @@
+package wetside.judging;
+
+/**
+ * How the machines of the jobs differ from those the library was made of, and how people answer.
+ *
+ * @param wider      tolerances of the jobs' machines, as a multiple of the library's
+ * @param fineness   steps of the twin, as a share of the usual ones
+ * @param offset     error of the twin that nobody modelled, as a multiple of the one that is allowed for
+ * @param mistakes   how often answers in words are wrong, as a multiple of the share that is allowed for
+ * @param slips      share of numbers misread or misheard: anything that any cause would read
+ * @param missing    share of questions that get no answer
+ * @param pairs      share of the faulty machines with two causes
+ */
+public record World(
+        double wider, double fineness, double offset, double mistakes, double slips, double missing, double pairs) {
+    /** Harder than the library in every way it could be wrong. */
+    public static final World USUAL = new World(1.5, 0.25, 1.25, 1, 0.02, 0.08, 0);
+
+    public World pairs(double share) {
+        return new World(wider, fineness, offset, mistakes, slips, missing, share);
+    }
+}

@@ -1,0 +1,80 @@
+package wetside.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import tools.jackson.databind.JsonNode;
+import tools.jackson.databind.json.JsonMapper;
+
+/** A small evaluation of the small machine. */
+class EvaluateCommandTest {
+    @TempDir
+    Path folder;
+
+    private static JsonNode played(String... more) {
+        String[] args = new String[6 + more.length];
+        String[] base = {"evaluate", Shell.STAND, "--draws", "16", "--json", "--seed=3"};
+        System.arraycopy(base, 0, args, 0, base.length);
+        System.arraycopy(more, 0, args, base.length, more.length);
+        Shell.Done done = Shell.run(args);
+        assertThat(done.exitCode()).as(done.err()).isZero();
+        return JsonMapper.builder().build().readTree(done.out());
+    }
+
+    @Test
+    void ourPlanMendsMostMachinesAndCostsLessThanGuessing() {
+        JsonNode all = played("--cases", "40", "--policies", "likeliest,random");
+        assertThat(all.get("jobs").asInt()).isEqualTo(40);
+        JsonNode plan = all.get("policies").get("plan").get("all");
+        assertThat(plan.get("firstThree").asDouble()).isGreaterThan(0.85);
+        assertThat(plan.get("brier").asDouble()).isBetween(0.0, 0.6);
+        for (String other : new String[] {"likeliest", "random"}) {
+            JsonNode ratio = all.get("policies").get(other).get("oursCosts");
+            assertThat(ratio.get(0).asDouble()).as(other).isLessThan(1);
+        }
+        JsonNode sorts = all.get("policies").get("plan").get("bySort");
+        int jobs = 0;
+        for (JsonNode sort : sorts) {
+            jobs += sort.get("jobs").asInt();
+        }
+        assertThat(jobs).isEqualTo(40);
+        assertThat(sorts.has("nothing wrong")).isTrue();
+    }
+
+    @Test
+    void theSameSeedPlaysTheSameJobsWhateverElsePlays() {
+        JsonNode few = played("--cases", "6", "--policies", "chart");
+        JsonNode more = played("--cases", "8", "--policies", "gain");
+        for (int i = 0; i < 6; i++) {
+            JsonNode one = few.get("played").get(i);
+            JsonNode other = more.get("played").get(i);
+            assertThat(one.get("truth")).isEqualTo(other.get("truth"));
+            assertThat(one.get("outcomes").get("plan"))
+                    .isEqualTo(other.get("outcomes").get("plan"));
+        }
+    }
+
+    @Test
+    void tellsWhatItHasAndDrawsIt() throws IOException {
+        Path svg = folder.resolve("honest.svg");
+        Shell.Done done = Shell.run(
+                "evaluate", Shell.STAND, "--draws", "16", "--cases", "5", "--policies", "chart", "--svg", svg.toString());
+        assertThat(done.exitCode()).as(done.err()).isZero();
+        assertThat(done.out()).contains("5 jobs", "Until fixed", "Our plan, by what was wrong", "calibration error");
+        assertThat(done.out().lines().mapToInt(String::length).max().orElseThrow()).isLessThanOrEqualTo(100);
+        assertThat(Files.readString(svg)).contains("<svg", "How honest the shares are");
+        Shell.Done none = Shell.run("evaluate", Shell.STAND, "--draws", "16", "--cases", "5", "--minutes", "1e-9");
+        assertThat(none.out()).contains("0 jobs of 5");
+    }
+
+    @Test
+    void badOptionsAreToldApart() {
+        assertThat(Shell.run("evaluate", Shell.STAND, "--policies", "wisest").err()).contains("wisest", "plan");
+        assertThat(Shell.run("evaluate", Shell.STAND, "--draws", "9").exitCode()).isEqualTo(Wetside.BAD_INPUT);
+        assertThat(Shell.run("evaluate", Shell.STAND, "--pairs", "2").err()).contains("share from 0 to 1");
+    }
+}
