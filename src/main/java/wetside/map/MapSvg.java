@@ -1,6 +1,7 @@
 package wetside.map;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
@@ -189,6 +190,7 @@ final class MapSvg {
             }
         }
         return all.stream()
+                .sorted(Comparator.comparingInt(c -> plan.numbers().of(c.id()).orElseThrow()))
                 .map(c -> plan.numbers().of(c.id()).orElseThrow() + " " + c.name())
                 .toList();
     }

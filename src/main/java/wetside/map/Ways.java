@@ -100,6 +100,9 @@ final class Ways {
         if (first.size() != 1 || second.size() != 1 || first.equals(second)) {
             return;
         }
+        if (first.get(0).wire() && ends.stream().anyMatch(this::isOnARail)) {
+            return;
+        }
         Piece in = first.get(0).endingAt(ends.get(0));
         Piece out = second.get(0).endingAt(ends.get(1));
         List<Component> along = new ArrayList<>(in.along());
@@ -109,6 +112,15 @@ final class Ways {
         Piece whole = new Piece(in.from(), out.from(), in.wire(), along);
         pieces.set(pieces.indexOf(first.get(0)), forward ? whole : whole.endingAt(in.from()));
         pieces.remove(second.get(0));
+    }
+
+    /** Where several wires meet, which may be drawn as a rail: a lead that begins there shows it at its own end. */
+    private boolean isOnARail(Machine.End end) {
+        int terminal = media.terminal(end);
+        return owned.machine().joins().wires().stream()
+                        .filter(w -> media.terminal(w.from()) == terminal)
+                        .count()
+                > 1;
     }
 
     private List<Piece> at(Machine.End end) {
