@@ -22,11 +22,18 @@ public final class LibraryBuild {
     private static final int FIRST = Draws.BLOCK / 2;
 
     private final Casework casework;
+    private final int threads;
     private final AtomicLong done = new AtomicLong();
     private volatile boolean stopped;
 
     public LibraryBuild(Casework casework) {
+        this(casework, Runtime.getRuntime().availableProcessors());
+    }
+
+    /** @param threads that run the twin at once */
+    public LibraryBuild(Casework casework, int threads) {
         this.casework = casework;
+        this.threads = threads;
     }
 
     /** Runs so far: one run is all procedures of one draw of one cause. */
@@ -50,7 +57,7 @@ public final class LibraryBuild {
     public Library upTo(int wanted, Library start, Consumer<Library> ready) {
         Library library = start;
         ExecutorService workers =
-                Executors.newFixedThreadPool(Runtime.getRuntime().availableProcessors(), LibraryBuild::daemon);
+                Executors.newFixedThreadPool(threads, LibraryBuild::daemon);
         try {
             int have = library.signatures().draws(0);
             done.set((long) have * casework.candidates().size());
@@ -72,6 +79,8 @@ public final class LibraryBuild {
     private static Thread daemon(Runnable work) {
         Thread thread = new Thread(work, "twin");
         thread.setDaemon(true);
+        // whoever waits for an answer goes first
+        thread.setPriority(Thread.MIN_PRIORITY);
         return thread;
     }
 

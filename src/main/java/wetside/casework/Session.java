@@ -1,6 +1,7 @@
 package wetside.casework;
 
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -16,9 +17,17 @@ import wetside.diagnosis.plan.Advice;
 import wetside.diagnosis.plan.NextStep;
 import wetside.diagnosis.plan.Rates;
 import wetside.diagnosis.plan.Situation;
+import wetside.diagnosis.plan.Step;
 
 /** One fault finding: what is known so far, and what follows from it. Answers can come in any order and be taken back. */
 public final class Session {
+    /** Causes below this share are gathered. */
+    public static final double WORTH_NAMING = 0.03;
+
+    private static final int MOST_NAMED = 5;
+    /** From this share on the best cause is treated as found. */
+    private static final double FOUND = 0.8;
+
     private final Casework casework;
     private final Who who;
     private Library library;
@@ -32,10 +41,29 @@ public final class Session {
         sharpen(library);
     }
 
+    /**
+     * One that begins with all that is known.
+     *
+     * @param inference as {@link #inference} made it, which many sessions may share
+     */
+    public Session(Casework casework, Inference inference, Observations observations, Who who) {
+        this.casework = casework;
+        this.who = who;
+        this.inference = inference;
+        this.observations = observations;
+        library = inference.library();
+        posterior = inference.posterior(observations);
+    }
+
+    /** What a library's signatures say, made ready; causes nothing would ever show are left out. */
+    public static Inference inference(Library library) {
+        return Inference.of(Footprint.withoutSilent(library));
+    }
+
     /** Goes on with a library of more draws. */
     public void sharpen(Library library) {
         this.library = library;
-        inference = Inference.of(Footprint.withoutSilent(library));
+        inference = inference(library);
         posterior = inference.posterior(observations);
     }
 
@@ -89,6 +117,59 @@ public final class Session {
         Rates usual = Rates.USUAL;
         Rates rates = new Rates(usual.perMinute(), minutes, usual.otherPanel(), usual.risk(), usual.callIn());
         return new Situation(who, Set.of(), rates);
+    }
+
+    /** Causes worth naming, the likeliest first: one at least, "something else" may be among them. */
+    public List<Posterior.Ranked> leading() {
+        List<Posterior.Ranked> ranking = posterior.ranking();
+        int named = 1;
+        while (named < MOST_NAMED && ranking.get(named).share() >= WORTH_NAMING) {
+            named++;
+        }
+        return ranking.subList(0, named);
+    }
+
+    /** Whether the best cause stands out so far that it is treated as found. */
+    public boolean isFound() {
+        return posterior.ranking().get(0).share() >= FOUND;
+    }
+
+    /** Whether one of the leading causes explains all that is known. */
+    public boolean isExplained() {
+        return observations.size() == 0
+                || posterior.ranking().get(0).position() != posterior.somethingElse()
+                        && leading().stream()
+                                .filter(r -> r.position() != posterior.somethingElse())
+                                .anyMatch(r ->
+                                        Plausibility.of(posterior, r.position()).plausible());
+    }
+
+    /** The best step; but before anything is known nothing is mended: somebody has called and is asked. */
+    public Step next(Advice advice) {
+        return observations.size() > 0
+                ? advice.best()
+                : advice.steps().stream()
+                        .filter(s -> s.sort() == Step.Sort.ASK)
+                        .findFirst()
+                        .orElse(advice.best());
+    }
+
+    /** The likeliest cause a repair removes. */
+    public Optional<Candidate> mending(String repair) {
+        return posterior.ranking().stream()
+                .flatMap(r -> candidate(r.position()).stream())
+                .filter(c -> c.cause().repair().id().equals(repair))
+                .findFirst();
+    }
+
+    /** What draws of a machine that works read. */
+    public Expected normal(Asking asking) {
+        int q = library.question(asking.question().id());
+        double[] values = new double[library.signatures().draws(0)];
+        for (int k = 0; k < values.length; k++) {
+            values[k] = library.signatures().value(0, k, q);
+        }
+        return Expected.of(asking, values);
     }
 
     /** The candidate at a position of the posterior; empty for "something else". */

@@ -6,6 +6,7 @@ import wetside.casework.Asking;
 import wetside.casework.CaseFile;
 import wetside.casework.Casework;
 import wetside.casework.Session;
+import wetside.casework.Signing;
 import wetside.diagnosis.Library;
 import wetside.diagnosis.Observation;
 import wetside.diagnosis.Who;
@@ -34,9 +35,10 @@ final class CaseDiagnosis {
 
     int tell() {
         List<Observation> found = observations();
-        Signing signing = new Signing(console, casework, draws);
+        SigningBar bar = new SigningBar(console, casework, draws);
+        Signing signing = bar.signing();
         if (!found.isEmpty() && !signing.isReady()) {
-            firstLook(found, signing.look(found.stream().map(Observation::about).toList()));
+            firstLook(found, bar.look(found.stream().map(Observation::about).toList()));
         }
         Library library = signing.all(early -> {});
         makeSense(found, library);

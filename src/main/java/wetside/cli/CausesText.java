@@ -4,20 +4,16 @@ import java.util.List;
 import java.util.Locale;
 import wetside.casework.Answers;
 import wetside.casework.Session;
+import wetside.casework.Signing;
 import wetside.diagnosis.Observation;
 import wetside.diagnosis.Who;
 import wetside.diagnosis.inference.Alike;
 import wetside.diagnosis.inference.Evidence;
-import wetside.diagnosis.inference.Plausibility;
 import wetside.diagnosis.inference.Posterior;
 import wetside.diagnosis.plan.Advice;
 
 /** Causes by their share of belief, with reasons; and what cannot be told from what. */
 final class CausesText {
-    /** Causes below this share are gathered. */
-    private static final double LISTED = 0.03;
-
-    private static final int MOST_LISTED = 5;
     private static final int REASONS = 3;
     private static final int WORDS = 62;
     private static final String INDENT = "      ";
@@ -41,10 +37,7 @@ final class CausesText {
         String standing = drawn < wanted ? "Causes so far, from " + drawn + " of " + wanted + " draws each" : "Causes";
         console.line(Lines.padded(standing, WORDS + 4) + "share   range");
         List<Posterior.Ranked> ranking = posterior.ranking();
-        int listed = 1;
-        while (listed < MOST_LISTED && ranking.get(listed).share() >= LISTED) {
-            listed++;
-        }
+        int listed = session.leading().size();
         for (int i = 0; i < listed; i++) {
             cause(i + 1, ranking.get(i));
         }
@@ -105,7 +98,7 @@ final class CausesText {
 
     /** Says so when not one of the leading causes explains everything. */
     private void odd() {
-        if (isExplained(session)) {
+        if (session.isExplained()) {
             return;
         }
         console.line("");
@@ -119,26 +112,11 @@ final class CausesText {
                                 + "). Check that reading again, or think of two faults at once."));
     }
 
-    /** Whether one of the leading causes explains all that is known. */
-    static boolean isExplained(Session session) {
-        Posterior posterior = session.posterior();
-        List<Posterior.Ranked> ranking = posterior.ranking();
-        if (session.observations().size() == 0) {
-            return true;
-        }
-        return ranking.get(0).position() != posterior.somethingElse()
-                && ranking.stream()
-                        .limit(MOST_LISTED)
-                        .filter(r -> r.position() != posterior.somethingElse())
-                        .filter(r -> r.share() >= LISTED || r == ranking.get(0))
-                        .anyMatch(r -> Plausibility.of(posterior, r.position()).plausible());
-    }
-
     /** Causes that nothing this person can still ask will part. */
     void apart(Advice advice) {
         for (Alike a : advice.alike()) {
             List<String> names = a.positions().stream()
-                    .filter(p -> posterior.share(p) >= LISTED)
+                    .filter(p -> posterior.share(p) >= Session.WORTH_NAMING)
                     .map(posterior::words)
                     .toList();
             if (names.size() > 1) {

@@ -5,9 +5,11 @@ import java.util.List;
 import java.util.Optional;
 import wetside.casework.Answers;
 import wetside.casework.Asking;
+import wetside.casework.Candidate;
 import wetside.casework.Casework;
 import wetside.casework.Installed;
 import wetside.casework.Session;
+import wetside.casework.Sharpening;
 import wetside.diagnosis.Library;
 import wetside.diagnosis.Observation;
 import wetside.diagnosis.Who;
@@ -25,6 +27,7 @@ final class Dialogue {
     private final Who who;
     private final int draws;
     private final boolean json;
+    private final SigningBar bar;
     private final Sharpening sharpening;
     private Session session;
     private Advice advice;
@@ -44,7 +47,8 @@ final class Dialogue {
         this.draws = draws;
         this.json = json;
         askings = new Askings(casework);
-        sharpening = new Sharpening(new Signing(console, casework, draws));
+        bar = new SigningBar(console, casework, draws);
+        sharpening = new Sharpening(bar.signing());
     }
 
     int hold() {
@@ -52,6 +56,7 @@ final class Dialogue {
             console.talkAside();
         }
         session = new Session(casework, sharpening.first(), who);
+        bar.quiet();
         console.line(FindingText.heading(installed));
         console.text(
                 "",
@@ -93,18 +98,10 @@ final class Dialogue {
         advice = session.advice();
         open = new OpenList(console, session, advice);
         if (session.observations().size() == 0) {
-            go(opening(), Optional.empty());
+            go(session.next(advice), Optional.empty());
         } else {
             go(advice.best(), new FindingText(console, session, draws).belief(advice));
         }
-    }
-
-    /** Before anything is known nothing is mended, however often it would help: somebody has called and is asked. */
-    private Step opening() {
-        return advice.steps().stream()
-                .filter(s -> s.sort() == Step.Sort.ASK)
-                .findFirst()
-                .orElse(advice.best());
     }
 
     private void go(Step next, Optional<String> told) {
@@ -186,7 +183,7 @@ final class Dialogue {
 
     /** Readings that show that this repair holds. */
     private String proof() {
-        return RemedyText.mending(session, step.id())
+        return session.mending(step.id()).flatMap(Candidate::words)
                 .map(w -> String.join("; ", w.prove()))
                 .filter(p -> !p.isEmpty())
                 .orElse("the reading that was odd is as it should be");

@@ -83,7 +83,7 @@ final class EvaluateCommand implements Callable<Integer> {
         Who at = People.of(who, Who.TECHNICIAN);
         Installed installed = choice.installed(name);
         Casework casework = installed.casework(Procedures.bundled());
-        Library library = new Signing(console, casework, draws).all(early -> {});
+        Library library = new SigningBar(console, casework, draws).signing().all(early -> {});
         Evaluation evaluation = new Evaluation(
                 casework, library, Procedures.bundled(), at, World.USUAL.pairs(pairs), play, seed);
         CountDownLatch told = new CountDownLatch(1);

@@ -8,6 +8,7 @@ import wetside.casework.Answers;
 import wetside.casework.Asking;
 import wetside.casework.Installed;
 import wetside.casework.Session;
+import wetside.casework.Signing;
 import wetside.diagnosis.Observation;
 import wetside.diagnosis.inference.Evidence;
 import wetside.diagnosis.inference.Posterior;
@@ -45,8 +46,8 @@ final class FindingJson {
                 session.observations().entered().stream().map(this::known).toList());
         List<Posterior.Ranked> ranking = posterior.ranking();
         m.put("causes", ranking.stream().limit(CAUSES).map(this::cause).toList());
-        m.put("found", FindingText.isFound(session));
-        boolean explained = CausesText.isExplained(session);
+        m.put("found", session.isFound());
+        boolean explained = session.isExplained();
         m.put("explained", explained);
         m.put(
                 "odd",

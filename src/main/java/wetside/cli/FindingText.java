@@ -9,9 +9,6 @@ import wetside.diagnosis.plan.Advice;
 
 /** A finding as text for people: what is known, the causes and why, and last, where the eye stays, what to do next. */
 final class FindingText {
-    /** From this share on the best cause is treated as found. */
-    private static final double FOUND = 0.8;
-
     private static final String NORMAL = "All of this is what a machine without fault shows here. If the owner has"
             + " noticed nothing else, say that it is normal, and why. The next step is for when there is more to it.";
 
@@ -44,7 +41,7 @@ final class FindingText {
         CausesText causes = new CausesText(console, session);
         causes.print(wanted);
         causes.apart(advice);
-        if (exitCode(session) == 0 && !isFound(session) && new KnownText(console, session).isOrdinary()) {
+        if (exitCode(session) == 0 && !session.isFound() && new KnownText(console, session).isOrdinary()) {
             console.line("");
             console.text("", NORMAL);
         }
@@ -55,10 +52,6 @@ final class FindingText {
         return installed.machine().identity().title() + ", "
                 + installed.machine().identity().making() + ", fed from the "
                 + installed.feed().word();
-    }
-
-    static boolean isFound(Session session) {
-        return session.posterior().ranking().get(0).share() >= FOUND;
     }
 
     /** Nothing found when all is most likely well. */

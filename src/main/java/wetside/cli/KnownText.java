@@ -36,7 +36,7 @@ final class KnownText {
     }
 
     private void row(Table table, Asking a, Observation o) {
-        Expected normal = normal(a);
+        Expected normal = session.normal(a);
         table.row("  " + a.question().id(), mark(normal, o), Answers.words(a, o), normal.words());
     }
 
@@ -49,18 +49,8 @@ final class KnownText {
                 && found.stream()
                         .allMatch(o -> session.casework()
                                 .asking(o.about())
-                                .map(a -> mark(normal(a), o).isEmpty())
+                                .map(a -> mark(session.normal(a), o).isEmpty())
                                 .orElse(true));
-    }
-
-    /** What draws of a machine that works read. */
-    private Expected normal(Asking a) {
-        int q = session.library().question(a.question().id());
-        double[] values = new double[session.library().signatures().draws(0)];
-        for (int k = 0; k < values.length; k++) {
-            values[k] = session.library().signatures().value(0, k, q);
-        }
-        return Expected.of(a, values);
     }
 
     /** Above, below, or another word. */

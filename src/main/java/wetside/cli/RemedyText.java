@@ -29,7 +29,7 @@ final class RemedyText {
     Optional<String> print() {
         Posterior.Ranked best = session.posterior().ranking().get(0);
         Candidate candidate = session.candidate(best.position()).orElse(null);
-        if (!FindingText.isFound(session) || candidate == null) {
+        if (!session.isFound() || candidate == null) {
             return Optional.empty();
         }
         console.line("");
@@ -85,15 +85,6 @@ final class RemedyText {
 
     private static Who who(Words.Remedy r) {
         return Who.values()[People.WORDS.indexOf(r.who())];
-    }
-
-    /** Words of the likeliest cause a repair removes. */
-    static Optional<Words.OfFault> mending(Session session, String repair) {
-        return session.posterior().ranking().stream()
-                .flatMap(r -> session.candidate(r.position()).stream())
-                .filter(c -> c.cause().repair().id().equals(repair))
-                .findFirst()
-                .flatMap(Candidate::words);
     }
 
     /** Panels by their names. */

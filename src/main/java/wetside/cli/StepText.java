@@ -3,6 +3,7 @@ package wetside.cli;
 import java.util.List;
 import java.util.Optional;
 import wetside.casework.Asking;
+import wetside.casework.Candidate;
 import wetside.casework.Session;
 import wetside.diagnosis.Effort;
 import wetside.diagnosis.Who;
@@ -39,7 +40,7 @@ final class StepText {
         console.text("Next: ", step.words());
         if (!told) {
             console.text("  ", effort(step.effort(), step.minutes(), ""));
-            RemedyText.mending(session, step.id()).ifPresent(w -> new RemedyText(console, session).safety(w.remedy()));
+            session.mending(step.id()).flatMap(Candidate::words).ifPresent(w -> new RemedyText(console, session).safety(w.remedy()));
         }
         why(step);
         if (menu) {

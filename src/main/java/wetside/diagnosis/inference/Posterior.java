@@ -128,6 +128,11 @@ public final class Posterior {
         return new Expectation(mean, Math.sqrt(Math.max(0, square / valued - mean * mean)));
     }
 
+    /** How far each draw of a cause is believed in, given all that was observed and that this cause is there; sums to 1. */
+    public double[] believed(int cause) {
+        return fits[cause].believed().clone();
+    }
+
     /** Log of the odds of a cause against all others together. */
     public double logOdds(int cause) {
         double[] others = logWeights.clone();

@@ -1,21 +1,21 @@
-package wetside.cli;
+package wetside.casework;
 
 import java.util.concurrent.CountDownLatch;
 import wetside.diagnosis.Library;
 
 /** Signatures that get better in the background while people think. */
-final class Sharpening {
+public final class Sharpening {
     private final Signing signing;
     private final CountDownLatch begun = new CountDownLatch(1);
     private volatile Library newest;
     private volatile RuntimeException broken;
 
-    Sharpening(Signing signing) {
+    public Sharpening(Signing signing) {
         this.signing = signing;
     }
 
-    /** Waits for the first few draws, a bar in view; from then on nothing waits and nothing is drawn. */
-    Library first() {
+    /** Waits for the first few draws; from then on nothing waits. */
+    public Library first() {
         Thread builder = new Thread(this::build, "signatures");
         builder.setDaemon(true);
         builder.start();
@@ -25,7 +25,6 @@ final class Sharpening {
             Thread.currentThread().interrupt();
             throw new IllegalStateException("interrupted", e);
         }
-        signing.quiet();
         return newest();
     }
 
@@ -44,14 +43,14 @@ final class Sharpening {
     }
 
     /** The sharpest there is now. */
-    Library newest() {
+    public Library newest() {
         if (broken != null) {
             throw broken;
         }
         return newest;
     }
 
-    void end() {
+    public void end() {
         signing.stop();
     }
 }

@@ -1,0 +1,88 @@
+package wetside.cli;
+
+import java.io.IOException;
+import java.util.Collection;
+import wetside.casework.Casework;
+import wetside.casework.LibraryBuild;
+import wetside.casework.LibraryKey;
+import wetside.casework.LibraryStore;
+import wetside.casework.ProgramCode;
+import wetside.casework.Signing;
+import wetside.diagnosis.Library;
+import wetside.run.Draws;
+
+/** A bar on the error stream while signatures are computed; silent once somebody types. */
+final class SigningBar implements Signing.Watcher {
+    private final Console console;
+    private final Signing signing;
+    private final Progress progress;
+    private boolean quiet;
+    private boolean told;
+
+    SigningBar(Console console, Casework casework, int draws) {
+        this.console = console;
+        signing = new Signing(
+                casework,
+                draws,
+                LibraryStore.usual(),
+                LibraryKey.of(casework, ProgramCode.sum()),
+                Runtime.getRuntime().availableProcessors(),
+                this);
+        progress = new Progress(console, "Running the twin", signing::done, signing.total());
+    }
+
+    Signing signing() {
+        return signing;
+    }
+
+    /** The first look, a bar in view. */
+    Library look(Collection<String> readings) {
+        LibraryBuild looking = signing.looking(readings);
+        Progress bar = new Progress(console, "First look", looking::done, looking.total(Draws.BLOCK));
+        if (console.isWatched()) {
+            bar.start();
+        }
+        try {
+            return signing.look(looking);
+        } finally {
+            bar.stop();
+        }
+    }
+
+    /** No bar and no notes from here on. */
+    synchronized void quiet() {
+        quiet = true;
+        progress.stop();
+    }
+
+    @Override
+    public synchronized void begun() {
+        if (!quiet) {
+            progress.start();
+        }
+    }
+
+    @Override
+    public void ended() {
+        progress.stop();
+    }
+
+    @Override
+    public synchronized void waiting() {
+        note("Another Wetside is computing this machine; waiting for it.");
+    }
+
+    @Override
+    public synchronized void notKept(IOException why) {
+        if (!told) {
+            note("The signatures cannot be kept (" + OutputFile.reason(why) + "); next time they are computed again.");
+        }
+        told = true;
+    }
+
+    private void note(String text) {
+        if (!quiet) {
+            console.errors().println(text);
+        }
+    }
+}
