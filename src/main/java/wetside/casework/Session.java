@@ -8,9 +8,11 @@ import java.util.Set;
 import wetside.diagnosis.Library;
 import wetside.diagnosis.Observation;
 import wetside.diagnosis.Observations;
+import wetside.diagnosis.Repair;
 import wetside.diagnosis.Who;
 import wetside.diagnosis.inference.Evidence;
 import wetside.diagnosis.inference.Inference;
+import wetside.diagnosis.inference.PairSearch;
 import wetside.diagnosis.inference.Plausibility;
 import wetside.diagnosis.inference.Posterior;
 import wetside.diagnosis.plan.Advice;
@@ -30,14 +32,17 @@ public final class Session {
 
     private final Casework casework;
     private final Who who;
+    private final Pairs pairs;
     private Library library;
-    private Inference inference;
+    private Inference singles;
     private Observations observations = Observations.none();
     private Posterior posterior;
+    private List<PairSearch.Pair> tried = List.of();
 
     public Session(Casework casework, Library library, Who who) {
         this.casework = casework;
         this.who = who;
+        pairs = new Pairs(casework);
         sharpen(library);
     }
 
@@ -49,10 +54,11 @@ public final class Session {
     public Session(Casework casework, Inference inference, Observations observations, Who who) {
         this.casework = casework;
         this.who = who;
-        this.inference = inference;
+        pairs = new Pairs(casework);
+        singles = inference;
         this.observations = observations;
         library = inference.library();
-        posterior = inference.posterior(observations);
+        believe();
     }
 
     /** What a library's signatures say, made ready; causes nothing would ever show are left out. */
@@ -63,18 +69,44 @@ public final class Session {
     /** Goes on with a library of more draws. */
     public void sharpen(Library library) {
         this.library = library;
-        inference = inference(library);
-        posterior = inference.posterior(observations);
+        singles = inference(library);
+        believe();
     }
 
     public void learn(Observation observation) {
         observations = observations.without(observation.about()).with(observation);
-        posterior = inference.posterior(observations);
+        believe();
     }
 
     public void undo() {
         observations = observations.undo();
-        posterior = inference.posterior(observations);
+        believe();
+    }
+
+    /** From single causes only: pairs are for {@link #tryPairs} to add, so that what was believed before leaves no trace. */
+    private void believe() {
+        posterior = singles.posterior(observations);
+        tried = List.of();
+    }
+
+    /** Pairs of causes worth running: none while single causes leave nothing odd. */
+    public List<PairSearch.Pair> pairsWorth() {
+        return pairs.worth(posterior);
+    }
+
+    /** Runs pairs on the twin and lets them stand beside the single causes until something else is learnt. */
+    public void tryPairs(List<PairSearch.Pair> worth) {
+        posterior = Inference.of(pairs.with(singles.library(), worth)).posterior(observations);
+        tried = List.copyOf(worth);
+    }
+
+    /** Pairs that stand beside the single causes now. */
+    public int pairsTried() {
+        return tried.size();
+    }
+
+    public Pairs pairs() {
+        return pairs;
     }
 
     public Casework casework() {
@@ -158,7 +190,7 @@ public final class Session {
     public Optional<Candidate> mending(String repair) {
         return posterior.ranking().stream()
                 .flatMap(r -> candidate(r.position()).stream())
-                .filter(c -> c.cause().repair().id().equals(repair))
+                .filter(c -> Repair.parts(repair).contains(c.cause().repair().id()))
                 .findFirst();
     }
 
@@ -177,5 +209,15 @@ public final class Session {
         return position < casework.candidates().size()
                 ? Optional.of(casework.candidates().get(position))
                 : Optional.empty();
+    }
+
+    /** The candidates at a position of the posterior: two for a pair, none for "something else". */
+    public List<Candidate> candidates(int position) {
+        int pair = position - casework.candidates().size();
+        return pair >= 0 && pair < tried.size()
+                ? List.of(
+                        casework.candidates().get(tried.get(pair).one()),
+                        casework.candidates().get(tried.get(pair).other()))
+                : candidate(position).stream().toList();
     }
 }

@@ -43,6 +43,7 @@ final class CaseDiagnosis {
         Library library = signing.all(early -> {});
         makeSense(found, library);
         Session session = session(found, library);
+        PairTrial.on(session, console);
         if (json) {
             console.result(Json.print(FindingJson.of(session, given.installed(), given.complaint())));
         } else {

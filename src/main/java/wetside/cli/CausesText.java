@@ -98,6 +98,13 @@ final class CausesText {
 
     /** Says so when not one of the leading causes explains everything. */
     private void odd() {
+        if (session.pairsTried() > 0) {
+            console.line("");
+            console.text(
+                    "",
+                    "Single causes leave something odd; pairs of causes that would not were run as well: "
+                            + session.pairsTried() + ".");
+        }
         if (session.isExplained()) {
             return;
         }
@@ -109,7 +116,7 @@ final class CausesText {
                         "  ▲ ",
                         said(o.observation()) + " is odd beside the best of them ("
                                 + posterior.best().words()
-                                + "). Check that reading again, or think of two faults at once."));
+                                + "). Check that reading again."));
     }
 
     /** Causes that nothing this person can still ask will part. */

@@ -95,6 +95,7 @@ final class Dialogue {
         if (library != session.library()) {
             session.sharpen(library);
         }
+        PairTrial.on(session, console);
         advice = session.advice();
         open = new OpenList(console, session, advice);
         if (session.observations().size() == 0) {

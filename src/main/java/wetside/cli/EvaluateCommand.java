@@ -90,7 +90,7 @@ final class EvaluateCommand implements Callable<Integer> {
         Thread hook = endEarly(evaluation, told);
         Verdict verdict = played(evaluation);
         if (json) {
-            console.result(Json.print(new VerdictJson(verdict, installed, library, seed).whole()));
+            console.result(Json.print(new VerdictJson(verdict, installed, casework, library, seed).whole()));
         } else {
             new VerdictText(console, verdict, library).print(installed, cases, draws, seed);
         }

@@ -49,6 +49,7 @@ final class FindingJson {
         m.put("found", session.isFound());
         boolean explained = session.isExplained();
         m.put("explained", explained);
+        m.put("pairsTried", session.pairsTried());
         m.put(
                 "odd",
                 explained

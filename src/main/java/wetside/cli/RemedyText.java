@@ -28,21 +28,23 @@ final class RemedyText {
     /** The finding, when there is one: gives the repair it tells of, or nothing while the causes are open. */
     Optional<String> print() {
         Posterior.Ranked best = session.posterior().ranking().get(0);
-        Candidate candidate = session.candidate(best.position()).orElse(null);
-        if (!session.isFound() || candidate == null) {
+        List<Candidate> candidates = session.candidates(best.position());
+        if (!session.isFound() || candidates.isEmpty()) {
             return Optional.empty();
         }
         console.line("");
         console.text("Finding: ", best.words() + " (" + FindingText.percent(best.share()) + ")");
-        if (candidate.words().isEmpty()) {
-            console.text("  What it is   ", "nothing is wrong with the machine");
-            console.text("  Do           ", "tell the owner what is normal here, and why");
-            return Optional.of(candidate.cause().repair().id());
+        String repair = session.posterior().library().causes().get(best.position()).repair().id();
+        for (Candidate candidate : candidates) {
+            if (candidate.words().isEmpty()) {
+                console.text("  What it is   ", "nothing is wrong with the machine");
+                console.text("  Do           ", "tell the owner what is normal here, and why");
+            } else {
+                Component part = session.casework().machine().component(candidate.component().orElseThrow());
+                remedy(candidate.words().get(), part.place());
+            }
         }
-        Component part =
-                session.casework().machine().component(candidate.component().orElseThrow());
-        remedy(candidate.words().get(), part.place());
-        return Optional.of(candidate.cause().repair().id());
+        return Optional.of(repair);
     }
 
     private void remedy(Words.OfFault words, Component.Place place) {

@@ -4,6 +4,9 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import wetside.casework.Answers;
+import wetside.casework.Casework;
 import wetside.casework.Installed;
 import wetside.diagnosis.Library;
 import wetside.judging.Belief;
@@ -18,12 +21,14 @@ import wetside.judging.Verdict;
 final class VerdictJson {
     private final Verdict verdict;
     private final Installed installed;
+    private final Casework casework;
     private final Library library;
     private final long seed;
 
-    VerdictJson(Verdict verdict, Installed installed, Library library, long seed) {
+    VerdictJson(Verdict verdict, Installed installed, Casework casework, Library library, long seed) {
         this.verdict = verdict;
         this.installed = installed;
+        this.casework = casework;
         this.library = library;
         this.seed = seed;
     }
@@ -102,23 +107,34 @@ final class VerdictJson {
         m.put(
                 "truth",
                 p.job().truth().stream().map(c -> library.causes().get(c).id()).toList());
-        m.put("complaint", p.job().complaint().about());
+        m.put("complaint", step(new Outcome.Step(p.job().complaint().about(), Optional.of(p.job().complaint()))));
         Map<String, Object> outcomes = new LinkedHashMap<>();
         p.outcomes().forEach((policy, o) -> outcomes.put(policy.word(), outcome(o)));
         m.put("outcomes", outcomes);
         return m;
     }
 
-    private static Map<String, Object> outcome(Outcome o) {
+    private Map<String, Object> outcome(Outcome o) {
         Map<String, Object> m = new LinkedHashMap<>();
         m.put("cost", Json.number(o.cost()));
         m.put("minutes", Json.number(o.minutes()));
         m.put("questions", o.questions());
         m.put("wrongParts", o.wrongParts());
         m.put("handedOver", o.handedOver());
+        m.put("steps", o.steps().stream().map(this::step).toList());
         m.put("whenDoing", belief(o.first()));
         m.put("inTheEnd", belief(o.last()));
         return m;
+    }
+
+    private List<String> step(Outcome.Step s) {
+        return List.of(
+                s.id(),
+                s.answer()
+                        .map(o -> casework.asking(s.id())
+                                .map(a -> Answers.words(a, o))
+                                .orElse("still bad"))
+                        .orElse("mended"));
     }
 
     private static Map<String, Object> belief(Belief b) {

@@ -13,9 +13,22 @@ public record Cause(String id, String words, double weight, String component, Re
     /** The id of the cause that covers what the library does not know. */
     public static final String SOMETHING_ELSE = "something-else";
 
+    private static final String AND = " + ";
+
     public Cause {
         if (!(weight >= 0) || Double.isInfinite(weight)) {
             throw new IllegalArgumentException("cause " + id + " has prior weight " + weight);
         }
+    }
+
+    /** This and another at once, mended by both repairs. */
+    public Cause and(Cause other, double weight) {
+        return new Cause(
+                pair(id, other.id), words + ", and " + other.words, weight, component, repair.and(other.repair));
+    }
+
+    /** Id of two causes at once, in whatever order they are named. */
+    public static String pair(String one, String other) {
+        return one.compareTo(other) < 0 ? one + AND + other : other + AND + one;
     }
 }

@@ -1,5 +1,6 @@
 package wetside.diagnosis;
 
+import java.util.HashSet;
 import java.util.Set;
 
 /**
@@ -27,5 +28,13 @@ public record Effort(double minutes, double money, Set<String> panels, Hazard ha
     /** Whether this person may do it: qualified, allowed near the hazard, and no owner behind a panel. */
     public boolean allowed(Who person) {
         return person.covers(who) && person.covers(hazard.least()) && (person != Who.OWNER || panels.isEmpty());
+    }
+
+    /** Both, one after the other. */
+    public Effort and(Effort other) {
+        Set<String> all = new HashSet<>(panels);
+        all.addAll(other.panels);
+        Hazard worse = hazard.compareTo(other.hazard) >= 0 ? hazard : other.hazard;
+        return new Effort(minutes + other.minutes, money + other.money, all, worse, who.covers(other.who) ? who : other.who);
     }
 }

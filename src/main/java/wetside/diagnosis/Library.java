@@ -1,5 +1,6 @@
 package wetside.diagnosis;
 
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -40,6 +41,17 @@ public final class Library {
     /** The same with other (usually more) draws. */
     public Library with(Signatures sharper) {
         return new Library(causes, questions, sharper);
+    }
+
+    /** With further causes after those there are, each with its rows. */
+    public Library with(List<Cause> more, float[][] rows) {
+        List<Cause> all = new ArrayList<>(causes);
+        all.addAll(more);
+        float[][] every = new float[all.size()][];
+        for (int c = 0; c < every.length; c++) {
+            every[c] = c < causes.size() ? signatures.rows(c) : rows[c - causes.size()];
+        }
+        return new Library(all, questions, Signatures.of(questions.size(), every));
     }
 
     public List<Cause> causes() {

@@ -63,6 +63,17 @@ public final class Observations implements Iterable<Observation> {
         return entered.stream().filter(o -> o.about().equals(id)).findFirst();
     }
 
+    /** How often all parts of a repair were done in vain, alone or together with others. */
+    public long inVain(Repair repair) {
+        return repair.parts().stream()
+                .mapToLong(part -> entered.stream()
+                        .filter(o -> o.kind() == Observation.Kind.STILL_BAD)
+                        .filter(o -> Repair.parts(o.about()).contains(part))
+                        .count())
+                .min()
+                .orElse(0);
+    }
+
     /** In an order that does not depend on the order of entry. */
     public List<Observation> sorted() {
         return entered.stream().sorted().toList();

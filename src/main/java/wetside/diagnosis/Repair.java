@@ -1,5 +1,7 @@
 package wetside.diagnosis;
 
+import java.util.List;
+
 /**
  * Something done to the machine that removes causes: adjust, clean, replace, explain. Causes that name a repair of the
  * same id share it: doing it once removes whichever of them is there.
@@ -10,9 +12,28 @@ package wetside.diagnosis;
  * @param works probability that it removes the cause when the cause is there
  */
 public record Repair(String id, String words, Effort effort, double works) {
+    /** Between the ids of repairs that are done together. */
+    private static final String AND = " + ";
+
     public Repair {
         if (!(works > 0 && works <= 1)) {
             throw new IllegalArgumentException("repair " + id + " works with probability " + works);
         }
+    }
+
+    /** Both repairs, for a pair of causes. */
+    public Repair and(Repair other) {
+        return new Repair(
+                id + AND + other.id, words + "; and " + other.words, effort.and(other.effort), works * other.works);
+    }
+
+    /** Ids of the repairs done together; its own when it is one. */
+    public List<String> parts() {
+        return parts(id);
+    }
+
+    /** Ids of the repairs a joint id stands for. */
+    public static List<String> parts(String id) {
+        return List.of(id.split(" \\+ "));
     }
 }

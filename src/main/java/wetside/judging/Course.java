@@ -1,16 +1,22 @@
 package wetside.judging;
 
+import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.SplittableRandom;
 import wetside.casework.Candidates;
+import wetside.casework.Pairs;
 import wetside.diagnosis.Cause;
 import wetside.diagnosis.Effort;
 import wetside.diagnosis.Hazard;
 import wetside.diagnosis.Library;
 import wetside.diagnosis.Observation;
 import wetside.diagnosis.Observations;
+import wetside.diagnosis.Repair;
+import wetside.diagnosis.inference.Inference;
+import wetside.diagnosis.inference.PairSearch;
 import wetside.diagnosis.inference.Posterior;
 import wetside.diagnosis.plan.Situation;
 import wetside.diagnosis.plan.Step;
@@ -26,6 +32,9 @@ final class Course {
     private final List<String> chart;
     private final SplittableRandom random;
     private final Set<Integer> left;
+    private final List<Outcome.Step> steps = new ArrayList<>();
+    private final Posterior nothingKnown;
+    private final Pairs pairs;
     private Posterior posterior;
     private Belief first;
     private double minutes;
@@ -35,14 +44,16 @@ final class Course {
     private int wrongParts;
     private boolean alarm;
 
-    Course(Job job, Policy policy, Posterior nothingKnown, Situation beginning, List<String> chart) {
+    Course(Job job, Policy policy, Posterior nothingKnown, Pairs pairs, Situation beginning, List<String> chart) {
         this.job = job;
         this.policy = policy;
         this.beginning = beginning;
         this.chart = chart;
         random = new SplittableRandom(job.luck());
         left = new HashSet<>(job.truth());
-        posterior = nothingKnown.given(Observations.of(job.complaint()));
+        this.nothingKnown = nothingKnown;
+        this.pairs = pairs;
+        believe(Observations.of(job.complaint()));
     }
 
     Outcome run() {
@@ -55,7 +66,7 @@ final class Course {
             if (move.sort() == Step.Sort.ASK) {
                 spend(library().questions().get(library().question(move.id())).effort(), now);
                 questions++;
-                learn(job.answers().get(move.id()));
+                learn(move.id(), job.answer(left, move.id()));
             } else {
                 Belief before = belief();
                 if (repaired(move.id(), now)) {
@@ -74,8 +85,19 @@ final class Course {
         return posterior.library();
     }
 
-    private void learn(Observation observation) {
-        posterior = posterior.given(posterior.observations().with(observation));
+    private void learn(String id, Observation observation) {
+        steps.add(new Outcome.Step(id, Optional.of(observation)));
+        believe(posterior.observations().with(observation));
+    }
+
+    /** From single causes; where they leave something odd, from pairs as well. */
+    private void believe(Observations observations) {
+        posterior = nothingKnown.given(observations);
+        List<PairSearch.Pair> worth = pairs.worth(posterior);
+        if (!worth.isEmpty()) {
+            Library more = pairs.with(posterior.library(), worth);
+            posterior = Inference.of(more).posterior(observations);
+        }
     }
 
     private Belief belief() {
@@ -85,7 +107,7 @@ final class Course {
     }
 
     private Outcome outcome(Belief last, boolean handedOver) {
-        return new Outcome(minutes, cost, questions, wrongParts, hazard, handedOver, alarm, first, last);
+        return new Outcome(minutes, cost, questions, wrongParts, hazard, handedOver, alarm, first, last, List.copyOf(steps));
     }
 
     private void spend(Effort effort, Situation now) {
@@ -97,17 +119,37 @@ final class Course {
     /** Does a repair; true when nothing is left to mend. */
     private boolean repaired(String id, Situation now) {
         List<Cause> causes = library().causes();
-        Cause named = causes.stream().filter(c -> c.repair().id().equals(id)).findFirst().orElseThrow();
-        spend(named.repair().effort(), now);
+        Repair repair = causes.stream()
+                .map(Cause::repair)
+                .filter(r -> r.id().equals(id))
+                .findFirst()
+                .orElseThrow();
+        spend(repair.effort(), now);
         boolean explains = id.equals(Candidates.EXPLAIN);
         alarm |= !explains;
-        boolean needed = left.stream().anyMatch(c -> causes.get(c).repair().id().equals(id));
-        wrongParts += !needed && !explains && named.repair().effort().money() > 0 ? 1 : 0;
-        left.removeIf(c -> causes.get(c).repair().id().equals(id) && job.holds(id, causes.get(c).repair().works()));
+        for (String part : repair.parts()) {
+            wrongParts += !explains && !isNeeded(part) && costsParts(part) ? 1 : 0;
+            left.removeIf(c -> mends(part, c) && job.holds(part, causes.get(c).repair().works()));
+        }
         if (left.isEmpty()) {
+            steps.add(new Outcome.Step(id, Optional.empty()));
             return true;
         }
-        learn(Observation.stillBad(id));
+        learn(id, Observation.stillBad(id));
         return false;
+    }
+
+    private boolean isNeeded(String repair) {
+        return left.stream().anyMatch(c -> mends(repair, c));
+    }
+
+    private boolean mends(String repair, int cause) {
+        return library().causes().get(cause).repair().id().equals(repair);
+    }
+
+    private boolean costsParts(String repair) {
+        return library().causes().stream()
+                .map(Cause::repair)
+                .anyMatch(r -> r.id().equals(repair) && r.effort().money() > 0);
     }
 }

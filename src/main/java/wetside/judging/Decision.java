@@ -12,6 +12,7 @@ import wetside.diagnosis.Repair;
 import wetside.diagnosis.inference.Foresight;
 import wetside.diagnosis.inference.InPlay;
 import wetside.diagnosis.inference.Posterior;
+import wetside.diagnosis.plan.Left;
 import wetside.diagnosis.plan.NextStep;
 import wetside.diagnosis.plan.Situation;
 import wetside.diagnosis.plan.Step;
@@ -63,12 +64,11 @@ final class Decision {
         Map<String, Repair> byId = new LinkedHashMap<>();
         Map<Repair, Double> chances = new LinkedHashMap<>();
         for (int c = 0; c < posterior.somethingElse(); c++) {
-            Repair repair = posterior.library().causes().get(c).repair();
-            boolean done = posterior.observations().about(repair.id()).isPresent();
-            if (!done && repair.effort().allowed(situation.who())) {
-                Repair one = byId.computeIfAbsent(repair.id(), id -> repair);
-                chances.merge(one, posterior.share(c) * repair.works(), Double::sum);
-            }
+            double share = posterior.share(c);
+            Left.of(posterior.library(), c, posterior.observations())
+                    .filter(r -> r.effort().allowed(situation.who()))
+                    .map(r -> byId.computeIfAbsent(r.id(), id -> r))
+                    .ifPresent(r -> chances.merge(r, share * r.works(), Double::sum));
         }
         return chances;
     }

@@ -12,6 +12,7 @@ import java.util.concurrent.Future;
 import java.util.concurrent.atomic.AtomicLong;
 import java.util.function.BooleanSupplier;
 import wetside.casework.Casework;
+import wetside.casework.Pairs;
 import wetside.casework.Session;
 import wetside.diagnosis.Library;
 import wetside.diagnosis.Observations;
@@ -24,6 +25,7 @@ import wetside.procedure.Procedures;
 public final class Evaluation {
     private final Jobs jobs;
     private final Posterior nothingKnown;
+    private final Pairs pairs;
     private final Situation beginning;
     private final List<String> chart;
     private final List<Policy> policies;
@@ -46,6 +48,7 @@ public final class Evaluation {
             long seed) {
         Session session = new Session(casework, library, who);
         nothingKnown = session.posterior().given(Observations.none());
+        pairs = session.pairs();
         beginning = session.beginning();
         jobs = new Jobs(casework, nothingKnown.library(), procedures, world, seed);
         chart = new Decision(nothingKnown, beginning).chart();
@@ -93,7 +96,7 @@ public final class Evaluation {
         Job job = jobs.job(number);
         Map<Policy, Outcome> outcomes = new EnumMap<>(Policy.class);
         for (Policy policy : policies) {
-            outcomes.put(policy, new Course(job, policy, nothingKnown, beginning, chart).run());
+            outcomes.put(policy, new Course(job, policy, nothingKnown, pairs, beginning, chart).run());
         }
         done.incrementAndGet();
         return new Verdict.Played(job, outcomes);

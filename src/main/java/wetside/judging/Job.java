@@ -2,6 +2,7 @@ package wetside.judging;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.SplittableRandom;
 import wetside.diagnosis.Observation;
 
@@ -13,7 +14,7 @@ import wetside.diagnosis.Observation;
  * @param truth     positions of the hidden causes; the position of "works as it should" when nothing is wrong
  * @param sort      what sort of job, for tables
  * @param complaint what the owner says first
- * @param answers   to every question, "don't know" where nobody could tell
+ * @param states    answers to every question, "don't know" where nobody could tell, by which hidden causes are left
  * @param luck      seeds which repairs hold
  */
 public record Job(
@@ -21,8 +22,13 @@ public record Job(
         List<Integer> truth,
         String sort,
         Observation complaint,
-        Map<String, Observation> answers,
+        Map<Set<Integer>, Map<String, Observation>> states,
         long luck) {
+
+    /** What a question is answered while these causes are left. */
+    Observation answer(Set<Integer> left, String question) {
+        return states.get(left).get(question);
+    }
 
     /** Whether a repair that would remove its cause holds this time. */
     boolean holds(String repair, double works) {

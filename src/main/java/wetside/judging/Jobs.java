@@ -4,9 +4,9 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.SplittableRandom;
 import wetside.casework.Asking;
-import wetside.casework.Candidate;
 import wetside.casework.Casework;
 import wetside.diagnosis.Answering;
 import wetside.diagnosis.Library;
@@ -65,15 +65,43 @@ final class Jobs {
                 truth.add(second);
             }
         }
-        Machine machine = draws.machine(number);
-        for (int c : truth) {
-            Candidate candidate = casework.candidates().get(c);
-            machine = candidate.in(machine, random.nextDouble());
+        List<Double> severities = truth.stream().map(c -> random.nextDouble()).toList();
+        long telling = random.nextLong();
+        Map<Set<Integer>, Map<String, Observation>> states = new HashMap<>();
+        Observation first = null;
+        for (Set<Integer> left : states(truth)) {
+            Machine machine = draws.machine(number);
+            for (int i = 0; i < truth.size(); i++) {
+                boolean still = left.contains(truth.get(i));
+                machine = still ? casework.candidates().get(truth.get(i)).in(machine, severities.get(i)) : machine;
+            }
+            double[] values = trial.values(machine);
+            states.put(left, answers(values, telling));
+            first = first == null ? complaint.of(seen(values), random.split()) : first;
         }
-        Map<String, Observation> answers = answers(trial.values(machine), random.split());
-        Observation first = complaint.of(answers, random.split());
-        answers.put(first.about(), first);
-        return new Job(number, List.copyOf(truth), sort(truth), first, answers, random.nextLong());
+        return new Job(number, List.copyOf(truth), sort(truth), first, states, random.nextLong());
+    }
+
+    /** Answers as they truly are: who lives with a machine has seen more than once what is complained of. */
+    private Map<String, Observation> seen(double[] values) {
+        Map<String, Observation> seen = new HashMap<>();
+        for (int q = 0; q < values.length; q++) {
+            Asking asking = casework.askings().get(q);
+            String id = asking.question().id();
+            if (!Double.isNaN(values[q])) {
+                float value = asking.kept(values[q]);
+                boolean number = asking.question().answering() instanceof Answering.Number;
+                seen.put(id, number ? Observation.number(id, value) : Observation.choice(id, (int) value));
+            }
+        }
+        return seen;
+    }
+
+    /** All of the causes first, then each alone. */
+    private static List<Set<Integer>> states(List<Integer> truth) {
+        return truth.size() == 1
+                ? List.of(Set.copyOf(truth))
+                : List.of(Set.copyOf(truth), Set.of(truth.get(0)), Set.of(truth.get(1)));
     }
 
     private String component(int cause) {
@@ -114,9 +142,11 @@ final class Jobs {
         };
     }
 
-    private Map<String, Observation> answers(double[] values, SplittableRandom random) {
+    /** Luck belongs to the question, so that what a repair does not touch is answered as before. */
+    private Map<String, Observation> answers(double[] values, long telling) {
         Map<String, Observation> answers = new HashMap<>();
         for (int q = 0; q < values.length; q++) {
+            SplittableRandom random = new SplittableRandom(telling + 7919L * q);
             Asking asking = casework.askings().get(q);
             String id = asking.question().id();
             boolean lost = random.nextDouble() < world.missing();

@@ -1,5 +1,9 @@
 package wetside.judging;
 
+import java.util.List;
+import java.util.Optional;
+import wetside.diagnosis.Observation;
+
 /**
  * How one policy did on one job.
  *
@@ -12,6 +16,7 @@ package wetside.judging;
  * @param alarm       whether anything was done to the machine other than to explain it
  * @param first       belief when asking first gave way to doing
  * @param last        belief before the last thing done
+ * @param steps       what was asked and done, in order
  */
 public record Outcome(
         double minutes,
@@ -22,4 +27,8 @@ public record Outcome(
         boolean handedOver,
         boolean alarm,
         Belief first,
-        Belief last) {}
+        Belief last,
+        List<Step> steps) {
+    /** Something asked or done, and what came of it; no answer to a repair that mended all there was. */
+    public record Step(String id, Optional<Observation> answer) {}
+}

@@ -44,7 +44,7 @@ public final class Posterior {
     /** A repair that did not help speaks against the causes it removes, as far as it can be trusted to work. */
     private double inVain(int cause) {
         var repair = library().causes().get(cause).repair();
-        long times = readings.inVain(repair.id());
+        long times = observations.inVain(repair);
         return times == 0 ? 0 : times * Math.log1p(-repair.works());
     }
 

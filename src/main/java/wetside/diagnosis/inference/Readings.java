@@ -17,7 +17,6 @@ final class Readings {
 
     final List<Observation> numbers = new ArrayList<>();
     final List<List<Report>> reports = new ArrayList<>();
-    final List<String> stillBad = new ArrayList<>();
 
     /** Per number: question, value, variance of instrument and twin, log floor of its density, log broad density. */
     final int[] question;
@@ -41,8 +40,10 @@ final class Readings {
                             .computeIfAbsent(observation.by() + "/" + asked.reporter(), key -> new ArrayList<>())
                             .add(report(library, pool, observation));
                 }
-                case STILL_BAD -> stillBad.add(observation.about());
                 case UNKNOWN -> library.question(observation.about());
+                case STILL_BAD -> {
+                    // it speaks of repairs, not of readings
+                }
             }
         }
         reports.addAll(byReporter.values());
@@ -99,8 +100,20 @@ final class Readings {
         return log;
     }
 
-    /** How often a repair was tried in vain. */
-    long inVain(String repair) {
-        return stillBad.stream().filter(repair::equals).count();
+    /** Log likelihood that nothing can exceed: every number exactly as expected, every report as it should be. */
+    double logBest() {
+        double log = 0;
+        for (int i = 0; i < size(); i++) {
+            log += Shares.logAdd(-Normal.LOG_ROOT_TWO_PI - 0.5 * Math.log(variance[i]), logFloor[i]);
+        }
+        for (List<Report> group : reports) {
+            double error = group.stream()
+                    .mapToDouble(r -> r.choice().errorRate())
+                    .max()
+                    .orElse(0);
+            double broad = group.stream().mapToDouble(Report::broad).max().orElse(0);
+            log += Math.log(Math.max(1 - error, broad));
+        }
+        return log;
     }
 }

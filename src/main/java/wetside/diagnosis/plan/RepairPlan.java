@@ -9,6 +9,7 @@ import java.util.TreeSet;
 import wetside.diagnosis.Effort;
 import wetside.diagnosis.Repair;
 import wetside.diagnosis.inference.InPlay;
+import wetside.diagnosis.inference.Posterior;
 import wetside.diagnosis.inference.Shares;
 
 /**
@@ -44,14 +45,11 @@ final class RepairPlan {
         Arrays.fill(repairOf, -1);
         for (int a = 0; a < repairOf.length; a++) {
             if (inPlay.known(a)) {
-                Repair repair = inPlay.posterior()
-                        .library()
-                        .causes()
-                        .get(inPlay.position(a))
-                        .repair();
-                boolean tried =
-                        inPlay.posterior().observations().about(repair.id()).isPresent();
-                if (!tried && repair.effort().allowed(situation.who())) {
+                Posterior posterior = inPlay.posterior();
+                Repair repair = Left.of(posterior.library(), inPlay.position(a), posterior.observations())
+                        .filter(r -> r.effort().allowed(situation.who()))
+                        .orElse(null);
+                if (repair != null) {
                     works[a] = repair.works();
                     repairOf[a] = index.computeIfAbsent(repair.id(), id -> add(repair));
                 }

@@ -1,0 +1,31 @@
+package wetside.cli;
+
+import java.util.List;
+import wetside.casework.Pairs;
+import wetside.casework.Session;
+import wetside.diagnosis.inference.PairSearch;
+
+/** Runs pairs of causes, and says so, when single ones leave something odd. */
+final class PairTrial {
+    private PairTrial() {}
+
+    static void on(Session session, Console console) {
+        List<PairSearch.Pair> worth = session.pairsWorth();
+        if (worth.isEmpty()) {
+            return;
+        }
+        Pairs pairs = session.pairs();
+        long before = pairs.done();
+        Progress progress = new Progress(
+                console,
+                "Running pairs of causes",
+                () -> pairs.done() - before,
+                (long) worth.size() * Pairs.DRAWS);
+        progress.start();
+        try {
+            session.tryPairs(worth);
+        } finally {
+            progress.stop();
+        }
+    }
+}

@@ -1,0 +1,230 @@
+package wetside.diagnosis.inference;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
+import wetside.diagnosis.Answering;
+import wetside.diagnosis.Cause;
+import wetside.diagnosis.Library;
+import wetside.diagnosis.Observation;
+import wetside.diagnosis.inference.Readings.Report;
+
+/**
+ * Which two causes at once could explain what no single one does. A reading that a leading cause leaves odd is a conflict:
+ * only causes that move such a reading can be its partner. How a pair would read is guessed from its parts, draw by draw,
+ *
+ * <pre>pair = one + (other - whole)</pre>
+ *
+ * and an option is the one that differs from the whole machine's. Guesses rank the pairs; those worth it are then simulated.
+ *
+ * <p>Prior: a share of the faulty machines has two causes, by the product of their weights; faults of the same name in two
+ * places (scale here and there) often share what brought them about and count several times.
+ */
+public final class PairSearch {
+    /** Leading single causes that are tried with a partner. */
+    private static final int LEADING = 16;
+    /** What is so much less likely than the best is not leading. */
+    private static final double FAR_BEHIND = 0.005;
+    /** A pair that would hold less than this by guess is not worth a run. */
+    private static final double WORTH = 0.01;
+
+    /** A number further off than this, or a report rarer than {@link #RARE}, is a conflict. */
+    private static final double OFF = 2.5;
+
+    private static final double RARE = 0.12;
+    /** A cause moves a reading when its draws lie this many of the reading's own deviations off. */
+    private static final double MOVES = 1;
+    /** How much likelier two faults of the same name come together than by chance. */
+    private static final double SAME_NAME = 5;
+    /** Draws a guess is made from. */
+    private static final int DRAWS = 16;
+
+    private final Posterior posterior;
+    private final Library library;
+    private final double shareOfTwo;
+    private final double faulty;
+    private final double products;
+
+    /** @param shareOfTwo share of the faulty machines that have two causes */
+    public PairSearch(Posterior posterior, double shareOfTwo) {
+        this.posterior = posterior;
+        this.shareOfTwo = shareOfTwo;
+        library = posterior.library();
+        double sum = 0;
+        double squares = 0;
+        for (int c = 1; c < library.causes().size(); c++) {
+            sum += weight(c);
+            squares += weight(c) * weight(c);
+        }
+        faulty = sum;
+        products = sum * sum - squares;
+    }
+
+    /**
+     * Two causes worth simulating together.
+     *
+     * @param one   position of one
+     * @param other position of the other
+     * @param cause both, with the weight they have together
+     * @param guess log of prior times guessed likelihood, as {@link Posterior#logWeight} has it
+     */
+    public record Pair(int one, int other, Cause cause, double guess) {}
+
+    private double weight(int cause) {
+        return library.causes().get(cause).weight();
+    }
+
+    /** The weight of a pair on the scale of the single causes. */
+    double weight(int one, int other) {
+        double odds = shareOfTwo / (1 - shareOfTwo) * faulty * 2 * weight(one) * weight(other) / products;
+        return sameName(one, other) ? SAME_NAME * odds : odds;
+    }
+
+    private boolean sameName(int one, int other) {
+        return name(one).equals(name(other));
+    }
+
+    private String name(int cause) {
+        Cause c = library.causes().get(cause);
+        return c.id().substring(Math.min(c.id().length(), c.component().length()));
+    }
+
+    /** The likeliest pairs by guess, the best first; none when single causes leave nothing odd or outweigh them by far. */
+    public List<Pair> best(int most) {
+        Map<String, Pair> found = new LinkedHashMap<>();
+        double least = FAR_BEHIND * posterior.best().share();
+        posterior.ranking().stream()
+                .filter(r -> r.share() >= least)
+                .mapToInt(Posterior.Ranked::position)
+                .filter(c -> c > 0 && c < library.causes().size() && weight(c) > 0)
+                .limit(LEADING)
+                .forEach(one -> partners(one)
+                        .forEach(other -> found.computeIfAbsent(
+                                Cause.pair(id(one), id(other)), key -> pair(Math.min(one, other), Math.max(one, other)))));
+        double all = posterior.logEvidence();
+        for (Pair p : found.values()) {
+            all = Shares.logAdd(all, p.guess);
+        }
+        double enough = all + Math.log(WORTH);
+        return found.values().stream()
+                .filter(p -> p.guess >= enough)
+                .sorted(Comparator.comparingDouble((Pair p) -> -p.guess))
+                .limit(most)
+                .toList();
+    }
+
+    private String id(int cause) {
+        return library.causes().get(cause).id();
+    }
+
+    /** Causes that move a reading which this one leaves odd. */
+    private Set<Integer> partners(int one) {
+        Set<Integer> partners = new TreeSet<>();
+        for (Plausibility.Oddity odd : Plausibility.of(posterior, one).oddities()) {
+            boolean conflict = odd.observation().kind() == Observation.Kind.NUMBER
+                    ? Math.abs(odd.deviations()) > OFF
+                    : odd.chance() < RARE;
+            if (conflict) {
+                int q = library.question(odd.observation().about());
+                for (int c = 1; c < library.causes().size(); c++) {
+                    if (c != one && weight(c) > 0 && apart(one, c) && moves(c, q)) {
+                        partners.add(c);
+                    }
+                }
+            }
+        }
+        return partners;
+    }
+
+    /** One part is not counted broken twice. */
+    private boolean apart(int one, int other) {
+        String component = library.causes().get(one).component();
+        return component.isEmpty() || !component.equals(library.causes().get(other).component());
+    }
+
+    private boolean moves(int cause, int q) {
+        int n = Math.min(library.signatures().draws(cause), library.signatures().draws(0));
+        for (int k = 0; k < n; k++) {
+            float whole = library.signatures().value(0, k, q);
+            float here = library.signatures().value(cause, k, q);
+            double noise = library.questions().get(q).answering() instanceof Answering.Number number
+                    ? MOVES * Math.sqrt(number.variance(whole))
+                    : 0;
+            if (Float.isNaN(whole) != Float.isNaN(here) || Math.abs(here - whole) > noise) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private Pair pair(int one, int other) {
+        double weight = weight(one, other);
+        Cause both = library.causes().get(one).and(library.causes().get(other), weight);
+        Fit fit = new Fit(
+                posterior.readings(),
+                guessed(one, other),
+                library.questions().size(),
+                posterior.inference().assumptions());
+        double known = 1 - posterior.inference().assumptions().somethingElse();
+        double all = library.causes().stream().mapToDouble(Cause::weight).sum();
+        return new Pair(one, other, both, Math.log(known * weight / all) + fit.logLikelihood);
+    }
+
+    /** Rows of a pair as guessed from its parts; only what was observed has a value. */
+    private float[] guessed(int one, int other) {
+        int width = library.questions().size();
+        int n = Math.min(DRAWS, Math.min(library.signatures().draws(one), library.signatures().draws(other)));
+        float[] rows = new float[n * width];
+        java.util.Arrays.fill(rows, Float.NaN);
+        List<Integer> observed = new ArrayList<>();
+        for (int q : posterior.readings().question) {
+            observed.add(q);
+        }
+        for (List<Report> group : posterior.readings().reports) {
+            group.forEach(r -> observed.add(r.question()));
+        }
+        for (int k = 0; k < n; k++) {
+            for (int q : observed) {
+                rows[k * width + q] = guess(
+                        library.signatures().value(0, k, q),
+                        library.signatures().value(one, k, q),
+                        library.signatures().value(other, k, q),
+                        library.questions().get(q).answering() instanceof Answering.Number);
+            }
+        }
+        return rows;
+    }
+
+    private static float guess(float whole, float one, float other, boolean number) {
+        return number ? one + (other - whole) : other != whole ? other : one;
+    }
+
+    /**
+     * The most that all pairs not looked at could hold together: their prior weight times the best likelihood anything can
+     * have.
+     *
+     * <pre>P(omitted) <= w L_max / (kept + w L_max)</pre>
+     *
+     * @param with posterior with the pairs simulated among its causes
+     */
+    public double bound(Posterior with) {
+        double all = 0;
+        for (int one = 1; one < library.causes().size(); one++) {
+            for (int other = one + 1; other < library.causes().size(); other++) {
+                all += apart(one, other) ? weight(one, other) : 0;
+            }
+        }
+        double sum = with.library().causes().stream().mapToDouble(Cause::weight).sum();
+        double kept = with.library().causes().stream()
+                .skip(library.causes().size())
+                .mapToDouble(Cause::weight)
+                .sum();
+        double known = 1 - with.inference().assumptions().somethingElse();
+        double omitted = Math.log(known * Math.max(0, all - kept) / sum) + with.readings().logBest();
+        return Math.exp(omitted - Shares.logAdd(with.logEvidence(), omitted));
+    }
+}
