@@ -22,14 +22,19 @@ final class CaseDiagnosis {
     private final Who who;
     private final int draws;
     private final boolean json;
+    private final String whyNot;
 
-    /** @param who overrides the case when not null */
-    CaseDiagnosis(Console console, CaseFile given, Who who, int draws, boolean json) {
+    /**
+     * @param who    overrides the case when not null
+     * @param whyNot part of the name of a cause to be held against the best, or null
+     */
+    CaseDiagnosis(Console console, CaseFile given, Who who, int draws, boolean json, String whyNot) {
         this.console = console;
         this.given = given;
         this.who = who == null ? given.who() : who;
         this.draws = draws;
         this.json = json;
+        this.whyNot = whyNot;
         casework = given.installed().casework(Procedures.bundled());
     }
 
@@ -45,9 +50,14 @@ final class CaseDiagnosis {
         Session session = session(found, library);
         PairTrial.on(session, console);
         if (json) {
-            console.result(Json.print(FindingJson.of(session, given.installed(), given.complaint())));
+            console.result(Json.print(FindingJson.of(session, given.installed(), given.complaint(), whyNot)));
         } else {
             new FindingText(console, session, draws).whole(given.installed(), given.complaint());
+            if (whyNot != null) {
+                console.line("");
+                console.line("Why not");
+                new CausesText(console, session).why(whyNot, true);
+            }
         }
         return FindingText.exitCode(session);
     }

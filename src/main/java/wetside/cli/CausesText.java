@@ -9,6 +9,7 @@ import wetside.diagnosis.Observation;
 import wetside.diagnosis.Who;
 import wetside.diagnosis.inference.Alike;
 import wetside.diagnosis.inference.Evidence;
+import wetside.diagnosis.inference.Parting;
 import wetside.diagnosis.inference.Posterior;
 import wetside.diagnosis.plan.Advice;
 
@@ -155,6 +156,24 @@ final class CausesText {
             }
             reasons(weights, Integer.MAX_VALUE)
                     .forEach(reason -> console.text(INDENT + reason.substring(0, 2), reason.substring(2)));
+            if (compare) {
+                parting(r.position(), best);
+            }
         }
+    }
+
+    private void parting(int one, int other) {
+        List<Parting> open = Parting.of(posterior, one, other);
+        if (open.isEmpty()) {
+            console.line(INDENT + "nothing that can still be asked would part the two");
+        }
+        open.stream()
+                .filter(p -> p.question().effort().allowed(session.who()))
+                .findFirst()
+                .or(() -> open.stream().findFirst())
+                .ifPresent(p -> console.text(
+                        INDENT + "what would part the two: ",
+                        p.question().words() + " "
+                                + People.mark(p.question().effort().who())));
     }
 }

@@ -47,6 +47,12 @@ final class DiagnoseCommand implements Callable<Integer> {
     @Option(names = "--draws", paramLabel = "N", description = "machines simulated for each cause (default: 64)")
     private int draws = 64;
 
+    @Option(
+            names = "--why-not",
+            paramLabel = "CAUSE",
+            description = "of a case: what speaks against a cause, and what would part it from the best")
+    private String whyNot;
+
     @Option(names = "--json", description = "for programs; questions go to the error stream")
     private boolean json;
 
@@ -66,7 +72,10 @@ final class DiagnoseCommand implements Callable<Integer> {
             if (!choice.given().isEmpty()) {
                 throw new BadArgument(Wording.inWords(choice.given()) + ": write that into the case, " + file);
             }
-            return new CaseDiagnosis(console, CaseFile.read(file), said, draws, json).tell();
+            return new CaseDiagnosis(console, CaseFile.read(file), said, draws, json, whyNot).tell();
+        }
+        if (whyNot != null) {
+            throw new BadArgument("--why-not goes with a case file; in the talk, type: why not " + whyNot);
         }
         Installed installed = choice.installed(subject);
         return new Dialogue(

@@ -68,7 +68,7 @@ final class Dialogue {
         }
         sharpening.end();
         if (json) {
-            console.result(Json.print(FindingJson.of(session, installed, "")));
+            console.result(Json.print(FindingJson.of(session, installed, "", null)));
         }
         return session.observations().size() == 0 ? 0 : FindingText.exitCode(session);
     }

@@ -11,6 +11,7 @@ import wetside.casework.Session;
 import wetside.casework.Signing;
 import wetside.diagnosis.Observation;
 import wetside.diagnosis.inference.Evidence;
+import wetside.diagnosis.inference.Parting;
 import wetside.diagnosis.inference.Posterior;
 import wetside.diagnosis.plan.Advice;
 import wetside.diagnosis.plan.Step;
@@ -31,12 +32,17 @@ final class FindingJson {
         evidence = session.evidence();
     }
 
-    static Map<String, Object> of(Session session, Installed installed, String complaint) {
+    /** @param whyNot part of the name of a cause to be held against the best, or null */
+    static Map<String, Object> of(Session session, Installed installed, String complaint, String whyNot) {
         Map<String, Object> m = Json.machine(installed);
         m.put("complaint", complaint);
         m.put("who", People.word(session.who()));
         m.put("draws", Signing.drawn(session.library()));
-        new FindingJson(session).fill(m);
+        FindingJson finding = new FindingJson(session);
+        finding.fill(m);
+        if (whyNot != null) {
+            m.put("whyNot", finding.whyNot(whyNot));
+        }
         return m;
     }
 
@@ -96,6 +102,32 @@ final class FindingJson {
                 "evidence",
                 evidence.of(r.position()).stream().map(FindingJson::weight).toList());
         return m;
+    }
+
+    private List<Map<String, Object>> whyNot(String part) {
+        int best = posterior.best().position();
+        return posterior.ranking().stream()
+                .filter(r -> r.position() != best && r.position() != posterior.somethingElse())
+                .filter(r -> r.id().contains(part) || r.words().contains(part))
+                .map(r -> {
+                    Map<String, Object> m = new LinkedHashMap<>();
+                    m.put("cause", r.id());
+                    m.put("share", Json.number(r.share()));
+                    m.put("beside", posterior.id(best));
+                    m.put(
+                            "evidence",
+                            evidence.of(r.position(), best).stream()
+                                    .map(FindingJson::weight)
+                                    .toList());
+                    m.put(
+                            "wouldPart",
+                            Parting.of(posterior, r.position(), best).stream()
+                                    .limit(INFORMATIVE)
+                                    .map(p -> p.question().id())
+                                    .toList());
+                    return m;
+                })
+                .toList();
     }
 
     private static Map<String, Object> weight(Evidence.Weight w) {

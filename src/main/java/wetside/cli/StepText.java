@@ -6,6 +6,7 @@ import wetside.casework.Asking;
 import wetside.casework.Candidate;
 import wetside.casework.Session;
 import wetside.diagnosis.Effort;
+import wetside.diagnosis.Repair;
 import wetside.diagnosis.Who;
 import wetside.diagnosis.plan.Step;
 import wetside.procedure.Procedure;
@@ -40,7 +41,10 @@ final class StepText {
         console.text("Next: ", step.words());
         if (!told) {
             console.text("  ", effort(step.effort(), step.minutes(), ""));
-            session.mending(step.id()).flatMap(Candidate::words).ifPresent(w -> new RemedyText(console, session).safety(w.remedy()));
+            for (String part : Repair.parts(step.id())) {
+                session.mending(part).flatMap(Candidate::words).ifPresent(w -> new RemedyText(console, session)
+                        .safety(w.remedy()));
+            }
         }
         why(step);
         if (menu) {

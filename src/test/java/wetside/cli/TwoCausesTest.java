@@ -43,4 +43,21 @@ class TwoCausesTest {
         }
         assertThat(known).as(two.get("causes").toString()).isTrue();
     }
+
+    @Test
+    void whyNotNamesTheReadingAndWhatWouldPart() throws IOException {
+        Path given = Files.writeString(
+                folder.resolve("lamp.yaml"),
+                "wetside case: 1\nmachine: " + Path.of(Shell.STAND).toAbsolutePath()
+                        + "\ninstallation: {fed from: mains}\nfound:\n  pump gauge at rest, cold: 0.9 bar\n");
+        Shell.Done done = Shell.run("diagnose", given.toString(), "--draws", "16", "--why-not", "lamp: dead");
+        assertThat(done.out())
+                .contains("Why not", "− pump gauge at rest, cold: 0.90 bar (strong)")
+                .contains("what would part the two");
+        Shell.Done json =
+                Shell.run("diagnose", given.toString(), "--draws", "16", "--why-not", "lamp: dead", "--json");
+        JsonNode why = JsonMapper.builder().build().readTree(json.out()).get("whyNot").get(0);
+        assertThat(why.get("wouldPart").toString()).contains("power lamp");
+        assertThat(Shell.run("diagnose", Shell.STAND, "--why-not", "lamp").err()).contains("case file");
+    }
 }

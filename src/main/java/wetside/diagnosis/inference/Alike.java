@@ -12,9 +12,6 @@ import wetside.diagnosis.Question;
  * @param parting a question that would part the first two but is not open to whoever asks; empty when there is none
  */
 public record Alike(List<Integer> positions, Optional<Question> parting) {
-    /** Two causes are told apart by a question whose outcomes they share less than this far. */
-    private static final double TOLD_APART = 0.3;
-
     private static final int LEADING = 20;
     private static final double WORTH_NAMING = 0.01;
 
@@ -31,7 +28,7 @@ public record Alike(List<Integer> positions, Optional<Question> parting) {
             if (inPlay.known(a) && inPlay.shares()[a] > WORTH_NAMING) {
                 int active = a;
                 groups.stream()
-                        .filter(group -> apart(open, group.get(0), active) < TOLD_APART)
+                        .filter(group -> apart(open, group.get(0), active) < Parting.TOLD_APART)
                         .findFirst()
                         .ifPresentOrElse(
                                 group -> group.add(active), () -> groups.add(new ArrayList<>(List.of(active))));
@@ -48,7 +45,7 @@ public record Alike(List<Integer> positions, Optional<Question> parting) {
         double most = 0;
         for (Foresight f : foresight) {
             most = Math.max(most, f.apart(one, other));
-            if (most >= TOLD_APART) {
+            if (most >= Parting.TOLD_APART) {
                 return most;
             }
         }
@@ -57,7 +54,7 @@ public record Alike(List<Integer> positions, Optional<Question> parting) {
 
     private static Optional<Question> parting(List<Foresight> closed, int one, int other) {
         return closed.stream()
-                .filter(f -> f.apart(one, other) >= TOLD_APART)
+                .filter(f -> f.apart(one, other) >= Parting.TOLD_APART)
                 .max((a, b) -> Double.compare(a.apart(one, other), b.apart(one, other)))
                 .map(Foresight::question);
     }

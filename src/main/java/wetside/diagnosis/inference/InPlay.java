@@ -22,6 +22,12 @@ public final class InPlay {
                 .toArray();
     }
 
+    private InPlay(Posterior posterior, int[] positions, double[] shares) {
+        this.posterior = posterior;
+        this.positions = positions;
+        this.shares = shares;
+    }
+
     public static InPlay of(Posterior posterior) {
         List<Posterior.Ranked> ranking = posterior.ranking();
         int kept = 0;
@@ -35,6 +41,11 @@ public final class InPlay {
                         .limit(kept)
                         .mapToInt(Posterior.Ranked::position)
                         .toArray());
+    }
+
+    /** Two causes alone, held equally likely whatever is known. */
+    static InPlay between(Posterior posterior, int one, int other) {
+        return new InPlay(posterior, new int[] {one, other}, new double[] {0.5, 0.5});
     }
 
     public Posterior posterior() {
