@@ -65,7 +65,7 @@ public final class CardSheet {
         return Sheet.Plate.of(
                 "Machine", m.title(),
                 "Making", m.making(),
-                "Fed from", installed.feed().word(),
+                "Fed from", installed.source(),
                 "Part number", number.isEmpty() ? "none given" : number);
     }
 

@@ -37,6 +37,18 @@ public record Installed(Machine machine, Installation installation) {
         return feed(machine, installation);
     }
 
+    /** What it draws from in a word: tank, mains, or "hand" for a boiler somebody fills. */
+    public String source() {
+        boolean byHand =
+                machine.inRole("tank").isEmpty() && machine.inRole("mains cock").isEmpty();
+        return byHand ? "hand" : feed().word();
+    }
+
+    /** The same for headings: "fed from the tank", "filled by hand". */
+    public String fed() {
+        return source().equals("hand") ? "filled by hand" : "fed from the " + source();
+    }
+
     private static Installation.Feed feed(Machine machine, Installation installation) {
         if (machine.inRole("tank").isEmpty() && machine.inRole("mains cock").isPresent()) {
             return Installation.Feed.MAINS;

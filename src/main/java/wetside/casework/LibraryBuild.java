@@ -56,8 +56,7 @@ public final class LibraryBuild {
      */
     public Library upTo(int wanted, Library start, Consumer<Library> ready) {
         Library library = start;
-        ExecutorService workers =
-                Executors.newFixedThreadPool(threads, LibraryBuild::daemon);
+        ExecutorService workers = Executors.newFixedThreadPool(threads, LibraryBuild::daemon);
         try {
             int have = library.signatures().draws(0);
             done.set((long) have * casework.candidates().size());

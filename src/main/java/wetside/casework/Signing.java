@@ -42,8 +42,7 @@ public final class Signing {
      * @param key     by which it is stored
      * @param threads that may run the twin at once
      */
-    public Signing(
-            Casework casework, int wanted, LibraryStore store, LibraryKey key, int threads, Watcher watcher) {
+    public Signing(Casework casework, int wanted, LibraryStore store, LibraryKey key, int threads, Watcher watcher) {
         this.casework = casework;
         this.wanted = wanted;
         this.store = store;

@@ -76,7 +76,7 @@ final class CabinetCommand implements Callable<Integer> {
                         + " ..., depth: ..., height: ...}"));
         Optional<Fitted> chosen = Optional.ofNullable(part).map(id -> fitted(cabinet, id));
         List<Side> sides = from == null ? cabinet.sides() : List.of(side(from));
-        Written written = new Written(svg, html, pdf);
+        Written written = new Written(console, svg, html, pdf);
         if (json) {
             console.result(Json.print(json(cabinet)));
         } else if (written.isEmpty()) {
@@ -85,7 +85,7 @@ final class CabinetCommand implements Callable<Integer> {
         written.svg(() -> new CabinetDrawing(cabinet, chosen, Set.of(), CabinetDrawing.Room.SCREEN).svg(sides));
         written.html(() -> HtmlSheet.of(new CabinetSheet(cabinet, chosen).sheet(sides)));
         written.pdf(() -> PdfSheet.of(new CabinetSheet(cabinet, chosen).sheet(sides)));
-        written.told(json ? line -> {} : console::line);
+        written.told(json);
         return 0;
     }
 

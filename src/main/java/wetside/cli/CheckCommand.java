@@ -101,7 +101,7 @@ final class CheckCommand implements Callable<Integer> {
             return new Facts(
                     revision.name(),
                     machine.identity().supply(),
-                    revision.from().toString(),
+                    revision.isDated() ? revision.from().toString() : "",
                     machine.components().size(),
                     machine.joins().lines().size(),
                     machine.joins().wires().size(),
@@ -110,8 +110,9 @@ final class CheckCommand implements Callable<Integer> {
         }
 
         String words() {
-            return "revision " + revision + (builtFor.isEmpty() ? "" : " for " + builtFor) + ", built from " + from
-                    + ": " + components + " components, " + lines + " lines, " + wires + " wires; " + causes
+            return "revision " + revision + (builtFor.isEmpty() ? "" : " for " + builtFor)
+                    + (from.isEmpty() ? "" : ", built from " + from) + ": " + components + " components, " + lines
+                    + " lines, " + wires + " wires; " + causes
                     + " causes, " + readings + " readings";
         }
     }

@@ -184,7 +184,8 @@ final class Dialogue {
 
     /** Readings that show that this repair holds. */
     private String proof() {
-        return session.mending(step.id()).flatMap(Candidate::words)
+        return session.mending(step.id())
+                .flatMap(Candidate::words)
                 .map(w -> String.join("; ", w.prove()))
                 .filter(p -> !p.isEmpty())
                 .orElse("the reading that was odd is as it should be");

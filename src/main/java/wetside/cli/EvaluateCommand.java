@@ -84,8 +84,8 @@ final class EvaluateCommand implements Callable<Integer> {
         Installed installed = choice.installed(name);
         Casework casework = installed.casework(Procedures.bundled());
         Library library = new SigningBar(console, casework, draws).signing().all(early -> {});
-        Evaluation evaluation = new Evaluation(
-                casework, library, Procedures.bundled(), at, World.USUAL.pairs(pairs), play, seed);
+        Evaluation evaluation =
+                new Evaluation(casework, library, Procedures.bundled(), at, World.USUAL.pairs(pairs), play, seed);
         CountDownLatch told = new CountDownLatch(1);
         Thread hook = endEarly(evaluation, told);
         Verdict verdict = played(evaluation);

@@ -50,8 +50,7 @@ final class FindingText {
 
     static String heading(Installed installed) {
         return installed.machine().identity().title() + ", "
-                + installed.machine().identity().making() + ", fed from the "
-                + installed.feed().word();
+                + installed.machine().identity().making() + ", " + installed.fed();
     }
 
     /** Nothing found when all is most likely well. */

@@ -36,7 +36,7 @@ final class Json {
         if (!installed.machine().identity().supply().isEmpty()) {
             m.put("builtFor", installed.machine().identity().supply());
         }
-        m.put("fedFrom", installed.feed().word());
+        m.put("fedFrom", installed.source());
         return m;
     }
 }

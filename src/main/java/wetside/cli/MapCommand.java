@@ -1,6 +1,5 @@
 package wetside.cli;
 
-import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Locale;
@@ -31,8 +30,6 @@ import wetside.procedure.Procedures;
         versionProvider = Build.class,
         description = "What joins what: the circuits of a machine in words, or drawn from its file, coloured by a run.")
 final class MapCommand implements Callable<Integer> {
-    private static final String SCREEN = "-";
-
     private final Console console;
 
     @Parameters(
@@ -60,7 +57,8 @@ final class MapCommand implements Callable<Integer> {
     @Option(
             names = "--scenario",
             paramLabel = "SCENARIO",
-            description = "the run to colour by: a routine by name, or a scenario file (default: shot)")
+            description =
+                    "the run to colour by: a routine by name, or a scenario file (default: shot, at the first group)")
     private String scenario;
 
     @Option(
@@ -100,44 +98,18 @@ final class MapCommand implements Callable<Integer> {
         MachineFile file = MachineFile.find(name, Kinds.declarations());
         Installed installed = choice.installed(name);
         Measured.Quantity quantity = quantity();
-        List<OutputFile> files = new ArrayList<>();
-        OutputFile svgFile = file("--svg", svg, files);
-        OutputFile htmlFile = file("--html", html, files);
-        OutputFile pdfFile = file("--pdf", pdf, files);
+        Written written = new Written(console, svg, html, pdf);
         PartNumbers numbers = PartNumbers.of(file);
         Measured measured = quantity == null ? null : measured(installed).by(quantity);
         List<MachineMap> maps = maps(installed.machine(), numbers, measured);
-        if (svg != null) {
-            String drawn = maps.get(0).svg(dark ? Theme.DARK : Theme.LIGHT);
-            if (svgFile == null) {
-                console.printer().print(drawn);
-            } else {
-                svgFile.write(drawn);
-            }
-        }
-        if (htmlFile != null) {
-            htmlFile.write(HtmlSheet.of(MapPages.of(installed, maps, false)));
-        }
-        if (pdfFile != null) {
-            pdfFile.write(PdfSheet.of(MapPages.of(installed, maps, true)));
-        }
-        if (svg == null && files.isEmpty()) {
+        if (written.isEmpty()) {
             outline(installed.machine(), maps);
         }
-        files.forEach(f -> console.line("Written: " + f.path()));
+        written.svg(() -> maps.get(0).svg(dark ? Theme.DARK : Theme.LIGHT));
+        written.html(() -> HtmlSheet.of(MapPages.of(installed, maps, false)));
+        written.pdf(() -> PdfSheet.of(MapPages.of(installed, maps, true)));
+        written.told(false);
         return 0;
-    }
-
-    private static OutputFile file(String option, String name, List<OutputFile> files) {
-        if (name == null || name.equals(SCREEN) && option.equals("--svg")) {
-            return null;
-        }
-        OutputFile file = OutputFile.of(option, name);
-        if (files.stream().anyMatch(f -> f.path().equals(file.path()))) {
-            throw new BadArgument(option + " names a file that another option writes");
-        }
-        files.add(file);
-        return file;
     }
 
     /** Pipes and wires apart, because both in one picture hide each other; or what was asked for. */
@@ -190,8 +162,13 @@ final class MapCommand implements Callable<Integer> {
         new Moment(moment)
                 .reach(
                         measured.run(),
-                        Scenarios.chain(scenario == null ? "shot" : scenario, machine, Procedures.bundled()));
+                        Scenarios.chain(scenario == null ? shot(machine) : scenario, machine, Procedures.bundled()));
         return measured;
+    }
+
+    /** A shot, at the first group where there are several. */
+    private static String shot(Machine machine) {
+        return machine.stations().stream().findFirst().map(s -> "shot, " + s).orElse("shot");
     }
 
     private void outline(Machine machine, List<MachineMap> maps) {

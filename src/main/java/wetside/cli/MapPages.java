@@ -27,7 +27,8 @@ final class MapPages {
         for (MachineMap map : maps) {
             Sheet.Section alone = section(map, map.title(), paper);
             // a sheet laid the other way begins by itself; told to, it would follow an empty one
-            boolean before = !sections.isEmpty() && sections.get(sections.size() - 1).across();
+            boolean before =
+                    !sections.isEmpty() && sections.get(sections.size() - 1).across();
             sections.add(new Sheet.Section(
                     alone.title(), paper && before == alone.across(), alone.across(), alone.blocks()));
         }

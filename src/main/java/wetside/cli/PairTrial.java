@@ -17,10 +17,7 @@ final class PairTrial {
         Pairs pairs = session.pairs();
         long before = pairs.done();
         Progress progress = new Progress(
-                console,
-                "Running pairs of causes",
-                () -> pairs.done() - before,
-                (long) worth.size() * Pairs.DRAWS);
+                console, "Running pairs of causes", () -> pairs.done() - before, (long) worth.size() * Pairs.DRAWS);
         progress.start();
         try {
             session.tryPairs(worth);

@@ -81,7 +81,7 @@ final class PartCommand implements Callable<Integer> {
             throw new BadArgument("--draws is a number from 4 to " + MOST_DRAWS + ", not " + draws);
         }
         Who reader = People.of(who, Who.TECHNICIAN);
-        Written written = new Written(svg, html, pdf);
+        Written written = new Written(console, svg, html, pdf);
         MachineFile file = MachineFile.find(name, Kinds.declarations());
         Installed installed = choice.installed(name);
         Cards cards = new Cards(file, installed, Procedures.bundled());
@@ -97,7 +97,7 @@ final class PartCommand implements Callable<Integer> {
             written.html(() -> HtmlSheet.of(sheet));
             written.pdf(() -> PdfSheet.of(sheet));
         }
-        written.told(json ? line -> {} : console::line);
+        written.told(json);
         return 0;
     }
 

@@ -16,7 +16,7 @@ final class Plates {
                 "Machine",
                 identity.title() + ", " + identity.making(),
                 "Fed from",
-                installed.feed().word(),
+                installed.source(),
                 "Date",
                 LocalDate.now().toString());
     }

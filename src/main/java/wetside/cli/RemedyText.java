@@ -34,13 +34,20 @@ final class RemedyText {
         }
         console.line("");
         console.text("Finding: ", best.words() + " (" + FindingText.percent(best.share()) + ")");
-        String repair = session.posterior().library().causes().get(best.position()).repair().id();
+        String repair = session.posterior()
+                .library()
+                .causes()
+                .get(best.position())
+                .repair()
+                .id();
         for (Candidate candidate : candidates) {
             if (candidate.words().isEmpty()) {
                 console.text("  What it is   ", "nothing is wrong with the machine");
                 console.text("  Do           ", "tell the owner what is normal here, and why");
             } else {
-                Component part = session.casework().machine().component(candidate.component().orElseThrow());
+                Component part = session.casework()
+                        .machine()
+                        .component(candidate.component().orElseThrow());
                 remedy(candidate.words().get(), part.place());
             }
         }

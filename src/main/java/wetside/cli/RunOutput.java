@@ -35,8 +35,7 @@ final class RunOutput {
 
     private String subtitle() {
         String broken = breaks.isEmpty() ? "" : ", with " + String.join(" and ", breaks);
-        return installed.machine().identity().making() + ", fed from the "
-                + installed.feed().word() + broken;
+        return installed.machine().identity().making() + ", " + installed.fed() + broken;
     }
 
     void text(Console console, int rows) {

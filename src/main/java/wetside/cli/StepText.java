@@ -42,8 +42,9 @@ final class StepText {
         if (!told) {
             console.text("  ", effort(step.effort(), step.minutes(), ""));
             for (String part : Repair.parts(step.id())) {
-                session.mending(part).flatMap(Candidate::words).ifPresent(w -> new RemedyText(console, session)
-                        .safety(w.remedy()));
+                session.mending(part)
+                        .flatMap(Candidate::words)
+                        .ifPresent(w -> new RemedyText(console, session).safety(w.remedy()));
             }
         }
         why(step);

@@ -74,7 +74,7 @@ final class TourCommand implements Callable<Integer> {
         List<Follow> wanted = wanted();
         MachineFile file = MachineFile.find(name, Kinds.declarations());
         Installed installed = choice.installed(name);
-        Written written = new Written(null, html, pdf);
+        Written written = new Written(console, null, html, pdf);
         PartNumbers numbers = PartNumbers.of(file);
         List<Tour> tours = wanted.stream()
                 .map(f -> Telling.of(f, installed.machine(), numbers, installed.feed()))
@@ -83,7 +83,7 @@ final class TourCommand implements Callable<Integer> {
             Sheet sheet = sheet(tours, installed, file);
             written.html(() -> HtmlSheet.of(sheet));
             written.pdf(() -> PdfSheet.of(sheet));
-            written.told(console::line);
+            written.told(false);
         } else if (json) {
             console.result(Json.print(json(tours, installed)));
         } else {

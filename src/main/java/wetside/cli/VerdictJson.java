@@ -107,7 +107,10 @@ final class VerdictJson {
         m.put(
                 "truth",
                 p.job().truth().stream().map(c -> library.causes().get(c).id()).toList());
-        m.put("complaint", step(new Outcome.Step(p.job().complaint().about(), Optional.of(p.job().complaint()))));
+        m.put(
+                "complaint",
+                step(new Outcome.Step(
+                        p.job().complaint().about(), Optional.of(p.job().complaint()))));
         Map<String, Object> outcomes = new LinkedHashMap<>();
         p.outcomes().forEach((policy, o) -> outcomes.put(policy.word(), outcome(o)));
         m.put("outcomes", outcomes);

@@ -2,25 +2,42 @@ package wetside.cli;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.function.Consumer;
 import java.util.function.Supplier;
+import java.util.stream.Stream;
 
-/** The files a command writes its drawing or sheet to, refused at once where they cannot be written. */
+/**
+ * The files a command writes its drawing or sheet to, refused at once where they cannot be written. A drawing may go to the
+ * screen instead.
+ */
 final class Written {
-    private final OutputFile svg;
-    private final OutputFile html;
-    private final OutputFile pdf;
+    private static final String SCREEN = "-";
+
+    private final Console console;
+    private final boolean onScreen;
+    private OutputFile svg;
+    private OutputFile html;
+    private OutputFile pdf;
     private final List<OutputFile> done = new ArrayList<>();
 
-    /** Each a file's name, or null when it is not wanted. */
-    Written(String svg, String html, String pdf) {
-        this.svg = svg == null ? null : OutputFile.of("--svg", svg);
-        this.html = html == null ? null : OutputFile.of("--html", html);
-        this.pdf = pdf == null ? null : OutputFile.of("--pdf", pdf);
+    /** Each a file's name, or null when it is not wanted; {@code svg} may be - for the screen. */
+    Written(Console console, String svg, String html, String pdf) {
+        this.console = console;
+        onScreen = SCREEN.equals(svg);
+        this.svg = svg == null || onScreen ? null : file("--svg", svg);
+        this.html = html == null ? null : file("--html", html);
+        this.pdf = pdf == null ? null : file("--pdf", pdf);
+    }
+
+    private OutputFile file(String option, String name) {
+        OutputFile file = OutputFile.of(option, name);
+        if (Stream.of(svg, html).anyMatch(f -> f != null && f.path().equals(file.path()))) {
+            throw new BadArgument(option + " names a file that another option writes");
+        }
+        return file;
     }
 
     boolean isEmpty() {
-        return svg == null && html == null && pdf == null;
+        return !onScreen && svg == null && html == null && pdf == null;
     }
 
     boolean wantsSheet() {
@@ -28,6 +45,9 @@ final class Written {
     }
 
     void svg(Supplier<String> drawing) {
+        if (onScreen) {
+            console.printer().print(drawing.get());
+        }
         text(svg, drawing);
     }
 
@@ -49,7 +69,10 @@ final class Written {
         }
     }
 
-    void told(Consumer<String> line) {
-        done.forEach(file -> line.accept("Written: " + file.path()));
+    /** Says what was written, unless something for programs is on the screen. */
+    void told(boolean quietly) {
+        if (!quietly && !onScreen) {
+            done.forEach(file -> console.line("Written: " + file.path()));
+        }
     }
 }

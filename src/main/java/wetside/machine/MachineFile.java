@@ -51,7 +51,15 @@ public final class MachineFile {
     }
 
     /** A state of the machine's making, from a month until the next one begins. */
-    public record Revision(String name, YearMonth from) {}
+    public record Revision(String name, YearMonth from) {
+        /** The only one of a file that names none. */
+        static final Revision FIRST = new Revision("first", YearMonth.of(1900, 1));
+
+        /** Whether the file says from when. */
+        public boolean isDated() {
+            return !equals(FIRST);
+        }
+    }
 
     /** A mains supply that machines of this file are built for. */
     public record Supply(String name, double voltage) {}

@@ -166,7 +166,7 @@ final class MachineReader {
                 revisions.add(new Revision(name, from.orElse(YearMonth.of(1900, 1))));
             }
         }
-        return revisions.isEmpty() ? List.of(new Revision("first", YearMonth.of(1900, 1))) : revisions;
+        return revisions.isEmpty() ? List.of(Revision.FIRST) : revisions;
     }
 
     private List<Supply> supplies() {

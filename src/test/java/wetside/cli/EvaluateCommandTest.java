@@ -62,10 +62,20 @@ class EvaluateCommandTest {
     void tellsWhatItHasAndDrawsIt() throws IOException {
         Path svg = folder.resolve("honest.svg");
         Shell.Done done = Shell.run(
-                "evaluate", Shell.STAND, "--draws", "16", "--cases", "5", "--policies", "chart", "--svg", svg.toString());
+                "evaluate",
+                Shell.STAND,
+                "--draws",
+                "16",
+                "--cases",
+                "5",
+                "--policies",
+                "chart",
+                "--svg",
+                svg.toString());
         assertThat(done.exitCode()).as(done.err()).isZero();
         assertThat(done.out()).contains("5 jobs", "Until fixed", "Our plan, by what was wrong", "calibration error");
-        assertThat(done.out().lines().mapToInt(String::length).max().orElseThrow()).isLessThanOrEqualTo(100);
+        assertThat(done.out().lines().mapToInt(String::length).max().orElseThrow())
+                .isLessThanOrEqualTo(100);
         assertThat(Files.readString(svg)).contains("<svg", "How honest the shares are");
         Shell.Done none = Shell.run("evaluate", Shell.STAND, "--draws", "16", "--cases", "5", "--minutes", "1e-9");
         assertThat(none.out()).contains("0 jobs of 5");
@@ -73,8 +83,10 @@ class EvaluateCommandTest {
 
     @Test
     void badOptionsAreToldApart() {
-        assertThat(Shell.run("evaluate", Shell.STAND, "--policies", "wisest").err()).contains("wisest", "plan");
-        assertThat(Shell.run("evaluate", Shell.STAND, "--draws", "9").exitCode()).isEqualTo(Wetside.BAD_INPUT);
+        assertThat(Shell.run("evaluate", Shell.STAND, "--policies", "wisest").err())
+                .contains("wisest", "plan");
+        assertThat(Shell.run("evaluate", Shell.STAND, "--draws", "9").exitCode())
+                .isEqualTo(Wetside.BAD_INPUT);
         assertThat(Shell.run("evaluate", Shell.STAND, "--pairs", "2").err()).contains("share from 0 to 1");
     }
 }

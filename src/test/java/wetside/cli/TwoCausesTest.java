@@ -12,8 +12,8 @@ import tools.jackson.databind.json.JsonMapper;
 
 /** Low mains pressure and a dead lamp at once: a wrong answer or two causes. */
 class TwoCausesTest {
-    private static final String LAMP = "  power lamp: dark\n  voltage at the plug while heating: 230 V\n"
-            + "  power drawn while heating: 0 W\n";
+    private static final String LAMP =
+            "  power lamp: dark\n  voltage at the plug while heating: 230 V\n" + "  power drawn while heating: 0 W\n";
 
     @TempDir
     Path folder;
@@ -32,8 +32,7 @@ class TwoCausesTest {
     void twoAtOnceAreFoundWhereOneDoesNotExplain() throws IOException {
         JsonNode one = diagnosed("  power lamp: dark\n");
         assertThat(one.get("pairsTried").asInt()).isZero();
-        JsonNode two =
-                diagnosed("  pump gauge at rest, cold: 0.9 bar\n  pump gauge at rest, hot: 0.9 bar\n" + LAMP);
+        JsonNode two = diagnosed("  pump gauge at rest, cold: 0.9 bar\n  pump gauge at rest, hot: 0.9 bar\n" + LAMP);
         assertThat(two.get("pairsTried").asInt()).isPositive();
         assertThat(two.get("explained").asBoolean()).isTrue();
         boolean known = false;
@@ -54,10 +53,11 @@ class TwoCausesTest {
         assertThat(done.out())
                 .contains("Why not", "− pump gauge at rest, cold: 0.90 bar (strong)")
                 .contains("what would part the two");
-        Shell.Done json =
-                Shell.run("diagnose", given.toString(), "--draws", "16", "--why-not", "lamp: dead", "--json");
-        JsonNode why = JsonMapper.builder().build().readTree(json.out()).get("whyNot").get(0);
+        Shell.Done json = Shell.run("diagnose", given.toString(), "--draws", "16", "--why-not", "lamp: dead", "--json");
+        JsonNode why =
+                JsonMapper.builder().build().readTree(json.out()).get("whyNot").get(0);
         assertThat(why.get("wouldPart").toString()).contains("power lamp");
-        assertThat(Shell.run("diagnose", Shell.STAND, "--why-not", "lamp").err()).contains("case file");
+        assertThat(Shell.run("diagnose", Shell.STAND, "--why-not", "lamp").err())
+                .contains("case file");
     }
 }
