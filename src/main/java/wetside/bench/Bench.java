@@ -2,6 +2,7 @@ package wetside.bench;
 
 import io.javalin.Javalin;
 import io.javalin.config.JavalinConfig;
+import io.javalin.config.SizeUnit;
 import java.time.Clock;
 import java.util.List;
 import wetside.shop.Shop;
@@ -21,7 +22,12 @@ public final class Bench implements AutoCloseable {
     public static Bench start(Shop shop, Clock clock, int port) {
         Workshop workshop = new Workshop(shop, clock);
         Pages pages = new Pages();
-        List<Routes> all = List.of(new Assets(), new JobsPages(workshop, pages), new JobPages(workshop, pages));
+        List<Routes> all = List.of(
+                new Assets(),
+                new JobsPages(workshop, pages),
+                new JobPages(workshop, pages),
+                new SearchPages(workshop, pages),
+                new ReportPages(workshop));
         Javalin server = Javalin.create(config -> {
             quiet(config);
             new Guard().routes(config.routes);
@@ -38,6 +44,8 @@ public final class Bench implements AutoCloseable {
         config.startup.startupWatcherEnabled = false;
         config.http.maxRequestSize = LARGEST_REQUEST;
         config.http.generateEtags = false;
+        config.jetty.multipartConfig.maxFileSize(LARGEST_REQUEST, SizeUnit.BYTES);
+        config.jetty.multipartConfig.maxTotalRequestSize(LARGEST_REQUEST, SizeUnit.BYTES);
     }
 
     public int port() {

@@ -2,10 +2,6 @@ package wetside.bench;
 
 import java.util.ArrayList;
 import java.util.List;
-import wetside.kind.Kinds;
-import wetside.machine.BadFile;
-import wetside.machine.Machine;
-import wetside.machine.MachineFile;
 import wetside.shop.Job;
 import wetside.shop.RegisteredMachine;
 import wetside.units.Dimension;
@@ -28,7 +24,7 @@ public record Plate(List<Cell> cells) {
 
     private static List<Cell> machine(Workshop workshop, RegisteredMachine m, Display units) {
         List<Cell> cells = new ArrayList<>();
-        cells.add(new Cell("Machine", title(m)));
+        cells.add(new Cell("Machine", workshop.models().title(m)));
         cells.add(new Cell("Serial", m.serial()));
         cells.add(new Cell("Fed from", m.fedFrom()));
         if (m.voltage() != null) {
@@ -39,15 +35,5 @@ public record Plate(List<Cell> cells) {
         }
         cells.add(new Cell("Owner", workshop.register().owner(m.ownerId()).name()));
         return cells;
-    }
-
-    /** "Fellmoor Twin Lever, revision B"; the file's name where the file is gone. */
-    static String title(RegisteredMachine m) {
-        try {
-            Machine machine = MachineFile.find(m.file(), Kinds.declarations()).machine(m.revision(), m.supply());
-            return machine.identity().title() + ", " + machine.identity().making();
-        } catch (BadFile | IllegalArgumentException e) {
-            return m.file() + ", revision " + m.revision();
-        }
     }
 }

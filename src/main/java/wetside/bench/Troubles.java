@@ -37,6 +37,10 @@ public final class Troubles implements Routes {
                 HttpResponseException.class,
                 (e, c) -> tell(c, e.getStatus(), words(e.getStatus(), e.getMessage()), ""));
         routes.exception(Exception.class, (e, c) -> {
+            if (tooLarge(e)) {
+                tell(c, 413, words(413, ""), "Nothing was saved. Go back and send a smaller one.");
+                return;
+            }
             LOG.error("{} {}", c.method(), c.path(), e);
             tell(c, 500, "A fault of ours: this page could not be made.", "Nothing was lost. The log says more.");
         });
@@ -45,6 +49,16 @@ public final class Troubles implements Routes {
                 tell(c, 404, "There is no such page.", "");
             }
         });
+    }
+
+    /** The server stops reading a form beyond its limit, and says so only in the deepest cause. */
+    private static boolean tooLarge(Throwable e) {
+        for (Throwable t = e; t != null; t = t.getCause()) {
+            if (String.valueOf(t.getMessage()).startsWith("max length exceeded")) {
+                return true;
+            }
+        }
+        return false;
     }
 
     private static String words(int status, String said) {

@@ -1,14 +1,38 @@
 package wetside.bench;
 
 import java.time.Clock;
+import wetside.shop.Closing;
 import wetside.shop.Jobs;
+import wetside.shop.Photos;
+import wetside.shop.Readings;
 import wetside.shop.Register;
+import wetside.shop.Shelf;
 import wetside.shop.Shop;
 import wetside.shop.Words;
 
-/** The shop's data as pages ask for it. */
-record Workshop(Shop shop, Clock clock, Jobs jobs, Register register, Words words) {
+/** The shop's data as pages ask for it, and what is computed of its machines. */
+record Workshop(
+        Shop shop,
+        Clock clock,
+        Jobs jobs,
+        Register register,
+        Words words,
+        Readings readings,
+        Shelf shelf,
+        Photos photos,
+        Closing closing,
+        Models models) {
     Workshop(Shop shop, Clock clock) {
-        this(shop, clock, new Jobs(shop, clock), new Register(shop), new Words(shop));
+        this(
+                shop,
+                clock,
+                new Jobs(shop, clock),
+                new Register(shop),
+                new Words(shop),
+                new Readings(shop, clock),
+                new Shelf(shop, clock),
+                new Photos(shop, clock),
+                new Closing(shop, clock),
+                new Models());
     }
 }

@@ -1,5 +1,7 @@
 package wetside.cli;
 
+import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.time.Clock;
@@ -8,6 +10,7 @@ import java.util.concurrent.CountDownLatch;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import wetside.bench.Bench;
+import wetside.bench.Demo;
 import wetside.shop.Shop;
 import wetside.shop.ShopTrouble;
 
@@ -24,7 +27,10 @@ final class BenchCommand implements Callable<Integer> {
             names = "--data",
             paramLabel = "FOLDER",
             description = "folder with the workshop's data; made if it is not there")
-    private String folder = Path.of(System.getProperty("user.home"), "wetside").toString();
+    private String folder;
+
+    @Option(names = "--demo", description = "open an invented workshop to look round in, in a folder of its own")
+    private boolean demo;
 
     @Option(
             names = "--port",
@@ -41,7 +47,7 @@ final class BenchCommand implements Callable<Integer> {
         if (port < 0 || port > 65535) {
             throw new BadArgument("--port " + port + ": a port is a number from 0 to 65535");
         }
-        try (Shop shop = Shop.open(path());
+        try (Shop shop = opened();
                 Bench bench = started(shop)) {
             console.line("Wetside's bench is open at " + bench.address() + "  (data in " + shop.folder() + ")");
             console.line("Stop it with Ctrl-C.");
@@ -53,9 +59,24 @@ final class BenchCommand implements Callable<Integer> {
         }
     }
 
+    private Shop opened() {
+        Shop shop = Shop.open(path());
+        if (demo && !Demo.fill(shop, Clock.systemDefaultZone())) {
+            console.line("There is a workshop in " + shop.folder() + " already; it is opened as it is.");
+        }
+        return shop;
+    }
+
     private Path path() {
         try {
+            if (folder == null) {
+                return demo
+                        ? Files.createTempDirectory("wetside-demo")
+                        : Path.of(System.getProperty("user.home"), "wetside").toAbsolutePath();
+            }
             return Path.of(folder).toAbsolutePath();
+        } catch (IOException e) {
+            throw new BadArgument("no folder for the demo can be made: " + e.getMessage());
         } catch (InvalidPathException e) {
             throw new BadArgument("--data: '" + folder + "' is no name of a folder");
         }
@@ -63,7 +84,7 @@ final class BenchCommand implements Callable<Integer> {
 
     private Bench started(Shop shop) {
         try {
-            return Bench.start(shop, Clock.systemUTC(), port);
+            return Bench.start(shop, Clock.systemDefaultZone(), port);
         } catch (RuntimeException e) {
             throw new BadArgument(
                     "port " + port + " cannot be used (" + e.getMessage() + "); choose another with --port");

@@ -5,6 +5,10 @@ public final class Conflict extends RuntimeException {
     private static final long serialVersionUID = 1;
 
     Conflict(String what) {
-        super(what + " was changed by somebody else in the meantime; look at it again, then save");
+        this(what, "somebody else");
+    }
+
+    Conflict(String what, String who) {
+        super(what + " was changed by " + who + " in the meantime; look at it again, then save");
     }
 }

@@ -9,6 +9,13 @@ import org.jdbi.v3.core.mapper.reflect.ConstructorMapper;
 
 /** Jobs and their timelines. */
 public final class Jobs {
+    /** Stands for whatever version a job has. */
+    public static final long ANY = -1;
+
+    private static final String TICKET = "SELECT j.number, j.state, j.complaint, j.technician, j.due, j.moved,"
+            + " o.name AS owner, m.serial FROM job j JOIN machine m ON m.id = j.machine_id"
+            + " JOIN owner o ON o.id = m.owner_id";
+
     private final Shop shop;
     private final Clock clock;
 
@@ -68,9 +75,7 @@ public final class Jobs {
 
     /** All that are not done, longest untouched last. */
     public List<Ticket> openTickets() {
-        return shop.read(h -> h.createQuery("SELECT j.number, j.state, j.complaint, j.technician, j.due, j.moved,"
-                        + " o.name AS owner, m.serial FROM job j JOIN machine m ON m.id = j.machine_id"
-                        + " JOIN owner o ON o.id = m.owner_id WHERE j.state IN ('ASKED', 'WAITING_FOR_MACHINE',"
+        return shop.read(h -> h.createQuery(TICKET + " WHERE j.state IN ('ASKED', 'WAITING_FOR_MACHINE',"
                         + " 'ON_BENCH', 'WAITING_FOR_PART', 'TO_PROVE') ORDER BY j.moved DESC")
                 .map(ConstructorMapper.of(Ticket.class))
                 .list());
@@ -84,32 +89,132 @@ public final class Jobs {
     public void move(long number, JobState to, String who, long version) {
         String now = now();
         shop.change(h -> {
-            int changed = h.createUpdate("UPDATE job SET state = :state, moved = :now, version = version + 1"
-                            + " WHERE number = :number AND version = :version")
+            long id = touch(h, number, version, now);
+            h.createUpdate("UPDATE job SET state = :state WHERE id = :id")
                     .bind("state", to.name())
-                    .bind("now", now)
-                    .bind("number", number)
-                    .bind("version", version)
+                    .bind("id", id)
                     .execute();
-            if (changed == 0) {
-                throw new Conflict("job " + number);
-            }
-            add(h, id(h, number), now, "state", who, to.words(), "{}", null);
+            add(h, id, now, "state", who, to.words(), "{}", null);
             return null;
         });
     }
 
-    /** Adds to the timeline; {@code corrects} is the entry set right, null for none. */
-    public void note(long number, String sort, String who, String words, String detail, Long corrects) {
+    /** Says who has a job and until when; either may be "". */
+    public void assign(long number, String technician, String due, String who, long version) {
         String now = now();
         shop.change(h -> {
-            add(h, id(h, number), now, sort, who, words, detail, corrects);
-            h.createUpdate("UPDATE job SET moved = :now WHERE number = :number")
-                    .bind("now", now)
-                    .bind("number", number)
+            long id = touch(h, number, version, now);
+            h.createUpdate("UPDATE job SET technician = :technician, due = :due WHERE id = :id")
+                    .bind("technician", technician)
+                    .bind("due", due)
+                    .bind("id", id)
                     .execute();
+            String words = (technician.isEmpty() ? "nobody has it" : "with " + technician)
+                    + (due.isEmpty() ? "" : ", due " + due);
+            add(h, id, now, "assigned", who, words, "{}", null);
             return null;
         });
+    }
+
+    /** Says what it was: the cause by its id, and in words what was seen. */
+    public void conclude(long number, String cause, String words, String who, long version) {
+        String now = now();
+        shop.change(h -> {
+            long id = touch(h, number, version, now);
+            h.createUpdate("UPDATE job SET finding = :cause WHERE id = :id")
+                    .bind("cause", cause)
+                    .bind("id", id)
+                    .execute();
+            add(h, id, now, "finding", who, words.isEmpty() ? cause : cause + ". " + words, "{}", null);
+            write(h, number);
+            return null;
+        });
+    }
+
+    /** Adds to the timeline whatever others did; {@code corrects} is the entry set right, null for none. */
+    public void note(long number, String sort, String who, String words, String detail, Long corrects) {
+        note(number, sort, who, words, detail, corrects, ANY);
+    }
+
+    /** Adds to the timeline, if nobody else has changed the job since {@code version}. */
+    public void note(long number, String sort, String who, String words, String detail, Long corrects, long version) {
+        String now = now();
+        shop.change(h -> {
+            add(h, touch(h, number, version, now), now, sort, who, words, detail, corrects);
+            return null;
+        });
+    }
+
+    /**
+     * Marks a job as changed now.
+     *
+     * @return its id
+     * @throws Conflict when somebody else has changed it since {@code version}
+     */
+    static long touch(Handle h, long number, long version, String now) {
+        int changed = h.createUpdate("UPDATE job SET moved = :now, version = version + 1"
+                        + " WHERE number = :number AND (version = :version OR :version = " + ANY + ")")
+                .bind("now", now)
+                .bind("number", number)
+                .bind("version", version)
+                .execute();
+        if (changed == 0) {
+            throw new Conflict("job " + number, lastToTouch(h, number));
+        }
+        return id(h, number);
+    }
+
+    private static String lastToTouch(Handle h, long number) {
+        return h.createQuery("SELECT who FROM entry WHERE job_id = (SELECT id FROM job WHERE number = :number)"
+                        + " ORDER BY id DESC LIMIT 1")
+                .bind("number", number)
+                .mapTo(String.class)
+                .findOne()
+                .orElse("somebody else");
+    }
+
+    /** What a job is found by. */
+    private static void write(Handle h, long number) {
+        h.createQuery("SELECT machine_id, complaint, finding FROM job WHERE number = :number")
+                .bind("number", number)
+                .map((r, c) -> {
+                    Words.write(
+                            h,
+                            "job",
+                            number,
+                            "" + number,
+                            r.getString("complaint") + " " + r.getString("finding") + " "
+                                    + ownerAndSerial(h, r.getLong("machine_id")));
+                    return number;
+                })
+                .one();
+    }
+
+    /** Done jobs, latest first. */
+    public List<Ticket> done(int most, int skip) {
+        return shop.read(h -> h.createQuery(TICKET + " WHERE j.state = 'DONE' ORDER BY j.moved DESC LIMIT :most OFFSET :skip")
+                .bind("most", most)
+                .bind("skip", skip)
+                .map(ConstructorMapper.of(Ticket.class))
+                .list());
+    }
+
+    /** Some by their numbers, in any order. */
+    public List<Ticket> tickets(List<Long> numbers) {
+        return numbers.isEmpty()
+                ? List.of()
+                : shop.read(h -> h.createQuery(TICKET + " WHERE j.number IN (<numbers>)")
+                        .bindList("numbers", numbers)
+                        .map(ConstructorMapper.of(Ticket.class))
+                        .list());
+    }
+
+    /** All of a machine, latest first. */
+    public List<Ticket> of(long machineId) {
+        return shop.read(h -> h.createQuery(TICKET + " WHERE j.machine_id = :machine ORDER BY j.number DESC LIMIT 50")
+                .bind("machine", machineId)
+                .map(ConstructorMapper.of(Ticket.class))
+                .list());
     }
 
     /** Oldest first. */
@@ -120,7 +225,7 @@ public final class Jobs {
                 .list());
     }
 
-    private static long id(Handle h, long number) {
+    static long id(Handle h, long number) {
         return h.createQuery("SELECT id FROM job WHERE number = :number")
                 .bind("number", number)
                 .mapTo(Long.class)

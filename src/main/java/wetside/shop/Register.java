@@ -72,4 +72,19 @@ public final class Register {
                 .map(ConstructorMapper.of(RegisteredMachine.class))
                 .list());
     }
+
+    /** Machines of an owner, by serial. */
+    public List<RegisteredMachine> ofOwner(long owner) {
+        return shop.read(h -> h.createQuery("SELECT * FROM machine WHERE owner_id = :owner ORDER BY serial LIMIT 20")
+                .bind("owner", owner)
+                .map(ConstructorMapper.of(RegisteredMachine.class))
+                .list());
+    }
+
+    public Optional<Owner> ownerCalled(String name) {
+        return shop.read(h -> h.createQuery("SELECT * FROM owner WHERE name = :name ORDER BY id LIMIT 1")
+                .bind("name", name)
+                .map(ConstructorMapper.of(Owner.class))
+                .findFirst());
+    }
 }

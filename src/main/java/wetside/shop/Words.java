@@ -19,7 +19,41 @@ public final class Words {
 
     /** Best first. Every word typed must begin a word of what is found. */
     public List<Hit> find(String typed, int most) {
-        String query = Stream.of(typed.replaceAll("[^\\p{L}\\p{N}\\s-]", " ")
+        String query = query(typed);
+        return query.isEmpty() ? List.of() : hits("WHERE words MATCH :query ORDER BY rank", query, most);
+    }
+
+    /** Numbers of jobs, latest first: of thousands that fit, the ranking of all would take its time and tell nobody more. */
+    public List<Long> findJobs(String typed, int most) {
+        String query = query(typed);
+        return query.isEmpty()
+                ? List.of()
+                : shop.read(h -> h.createQuery("SELECT rowid / 4 FROM words WHERE words MATCH :query AND rowid % 4 = 0"
+                                + " ORDER BY rowid DESC LIMIT :most")
+                        .bind("query", query)
+                        .bind("most", most)
+                        .mapTo(Long.class)
+                        .list());
+    }
+
+    /** Machines, owners and parts, best first. */
+    public List<Hit> findThings(String typed, int most) {
+        String query = query(typed);
+        return query.isEmpty()
+                ? List.of()
+                : hits("WHERE words MATCH :query AND rowid % 4 <> 0 ORDER BY rowid DESC", query, most);
+    }
+
+    private List<Hit> hits(String where, String query, int most) {
+        return shop.read(h -> h.createQuery("SELECT sort, ref, title, body FROM words " + where + " LIMIT :most")
+                .bind("query", query)
+                .bind("most", most)
+                .map(ConstructorMapper.of(Hit.class))
+                .list());
+    }
+
+    private static String query(String typed) {
+        return Stream.of(typed.replaceAll("[^\\p{L}\\p{N}\\s-]", " ")
                         .replace('-', ' ')
                         .strip()
                         .split("\\s+"))
@@ -27,15 +61,6 @@ public final class Words {
                 .limit(8)
                 .map(w -> "\"" + w + "\"*")
                 .collect(Collectors.joining(" "));
-        if (query.isEmpty()) {
-            return List.of();
-        }
-        return shop.read(h -> h.createQuery(
-                        "SELECT sort, ref, title, body FROM words WHERE words MATCH :query ORDER BY rank LIMIT :most")
-                .bind("query", query)
-                .bind("most", most)
-                .map(ConstructorMapper.of(Hit.class))
-                .list());
     }
 
     static void write(Handle h, String sort, long ref, String title, String body) {

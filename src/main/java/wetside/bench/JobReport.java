@@ -1,0 +1,316 @@
+package wetside.bench;
+
+import java.time.Duration;
+import java.time.ZoneId;
+import java.time.format.DateTimeFormatter;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import wetside.casework.Candidate;
+import wetside.casework.Candidates;
+import wetside.casework.Casework;
+import wetside.kind.Words;
+import wetside.page.Block;
+import wetside.page.Level;
+import wetside.page.Sheet;
+import wetside.shop.Closing;
+import wetside.shop.Entry;
+import wetside.shop.Job;
+import wetside.shop.Owner;
+import wetside.shop.Reading;
+import wetside.shop.RegisteredMachine;
+import wetside.shop.Shelf;
+
+/** What was found and done on a job, on paper: for the owner in plain words, for the file with everything. */
+final class JobReport {
+    private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("d MMMM yyyy", Locale.ENGLISH);
+    private static final DateTimeFormatter MINUTE = DateTimeFormatter.ofPattern("d MMM yyyy H:mm", Locale.ENGLISH);
+
+    /** A sheet that is printed and kept is worth waiting for what the machine should read. */
+    private static final Duration PATIENCE = Duration.ofSeconds(20);
+
+    private final Job job;
+    private final RegisteredMachine machine;
+    private final Owner owner;
+    private final String title;
+    private final ZoneId zone;
+    private final List<Entry> standing;
+    private final List<Entry> timeline;
+    private final List<JobView.Measured> measured;
+    private final Proof proof;
+    private final List<Shelf.Use> used;
+    private final Optional<Candidate> cause;
+    private final Optional<Closing.Signature> signature;
+    private final double minutes;
+
+    JobReport(Workshop w, Job job) {
+        this.job = job;
+        machine = w.register().machine(job.machineId());
+        owner = w.register().owner(machine.ownerId());
+        title = w.models().title(machine);
+        zone = w.clock().getZone();
+        timeline = w.jobs().timeline(job.id());
+        Set<Long> setAside = timeline.stream()
+                .filter(e -> e.corrects() != null)
+                .map(Entry::corrects)
+                .collect(Collectors.toSet());
+        standing = timeline.stream().filter(e -> !setAside.contains(e.id())).toList();
+        Optional<Casework> casework = JobView.casework(w, machine);
+        measured = JobView.measured(w, machine, casework, w.readings().of(job.id()), PATIENCE);
+        proof = Proof.of(casework, job.finding(), timeline);
+        used = w.shelf().used(job.id());
+        cause = casework.flatMap(c -> Proof.cause(c, job.finding()));
+        signature = w.closing().signature(job.id());
+        minutes = w.closing().minutes(job.id());
+    }
+
+    private Sheet.Plate plate() {
+        return Sheet.Plate.of(
+                "Machine", title, "Serial", machine.serial(), "Fed from", machine.fedFrom(), "Owner", owner.name());
+    }
+
+    private String source() {
+        return DAY.format(job.moved().atZone(zone)) + ", job " + job.number();
+    }
+
+    Sheet forOwner() {
+        List<Sheet.Section> sections = new ArrayList<>();
+        sections.add(new Sheet.Section("You told us", new Block.Prose("“" + job.complaint() + "”")));
+        whatItWas().ifPresent(w -> sections.add(new Sheet.Section("What it was", new Block.Prose(w))));
+        beforeAndAfter().ifPresent(sections::add);
+        todo("yours").ifPresent(b -> sections.add(new Sheet.Section("Yours to do", b)));
+        todo("ours").ifPresent(b -> sections.add(new Sheet.Section("Ours to do", b)));
+        List<Block> end = new ArrayList<>();
+        end.add(new Block.Caution(
+                Level.OWNER,
+                "Please leave the case shut",
+                "Inside it is hot, under pressure and live, also for a while after switching off."));
+        end.addAll(signed());
+        sections.add(new Sheet.Section("Signature", end));
+        return new Sheet("What we found and did", source(), plate(), lead(), sections, checks());
+    }
+
+    Sheet forFile() {
+        List<Sheet.Section> sections = new ArrayList<>();
+        sections.add(new Sheet.Section("In the owner’s words", new Block.Prose("“" + job.complaint() + "”")));
+        sections.add(new Sheet.Section("Finding", finding()));
+        if (!measured.isEmpty()) {
+            sections.add(new Sheet.Section("Readings as found and as left", readings()));
+        }
+        if (!used.isEmpty()) {
+            sections.add(new Sheet.Section("Parts, for revision " + machine.revision(), parts()));
+        }
+        sections.add(new Sheet.Section("Proof after repair", proofTable()));
+        sections.add(new Sheet.Section("Everything, in order", history()));
+        List<Block> end = new ArrayList<>();
+        end.add(new Block.Caution(
+                Level.QUALIFIED,
+                "Protective conductor and insulation: qualified electricians only",
+                "Limits and intervals follow the local code, which comes before anything here."));
+        end.addAll(signed());
+        sections.add(new Sheet.Section("Signature", end));
+        String lead = job.state().words() + (minutes > 0 ? ", " + Math.round(minutes) + " minutes of work" : "");
+        return new Sheet("Job " + job.number(), source(), plate(), capital(lead) + ".", sections, checks());
+    }
+
+    /** One plain sentence or two before anything else. */
+    private String lead() {
+        if (job.finding().isEmpty()) {
+            return "We are still looking for what it is.";
+        }
+        if (job.finding().equals(Candidates.HEALTHY)) {
+            return "Your machine works as it should; nothing had to be repaired.";
+        }
+        String what = cause.flatMap(Candidate::words)
+                .map(Words.OfFault::owner)
+                .filter(o -> !o.isEmpty())
+                .orElse(job.finding());
+        String did = used.isEmpty()
+                ? ""
+                : " We have fitted a new "
+                        + used.stream().map(u -> u.name().replaceAll(",.*", "")).distinct().collect(Collectors.joining(" and a new "))
+                        + ".";
+        boolean proved = proof.passed() == proof.items().size();
+        String now = proved
+                ? " It has passed every check after the repair."
+                : proof.passed() == 0 ? "" : " It has passed the checks made so far; some are still to do.";
+        return "We found this: " + stop(what) + did + now;
+    }
+
+    private Optional<String> whatItWas() {
+        return standing.stream()
+                .filter(e -> e.sort().equals("finding"))
+                .reduce((a, b) -> b)
+                .map(e -> e.words().startsWith(job.finding() + ". ")
+                        ? e.words().substring(job.finding().length() + 2)
+                        : "")
+                .filter(w -> !w.isEmpty());
+    }
+
+    private Block finding() {
+        if (job.finding().isEmpty()) {
+            return new Block.Prose("None yet.");
+        }
+        String says = cause.flatMap(Candidate::words).map(Words.OfFault::says).orElse("");
+        return new Block.Prose(capital(job.finding()) + (says.isEmpty() ? "." : ": " + stop(says))
+                + whatItWas().map(w -> " " + w).orElse(""));
+    }
+
+    /** Readings taken both as found and as left, each with its rail. */
+    private Optional<Sheet.Section> beforeAndAfter() {
+        Map<String, Reading> found = latest("found");
+        List<Block.Row> rows = new ArrayList<>();
+        List<Block.Drawing> drawings = new ArrayList<>();
+        List<Block> rails = new ArrayList<>();
+        for (JobView.Measured m : measured) {
+            Reading r = m.reading();
+            if (r.phase().equals("left")) {
+                String before = found.containsKey(r.asked()) ? found.get(r.asked()).said() + " → " : "";
+                if (m.rail() == null) {
+                    rows.add(Block.Row.of(capital(r.asked()), before + r.said(), m.expected()));
+                } else {
+                    String words = capital(r.asked()) + ": " + before + r.said();
+                    String svg = PaperRail.svg(m.rail());
+                    drawings.add(new Block.Drawing(svg, words, words + " (should be " + m.expected() + ")", 0.47));
+                }
+            }
+        }
+        if (!drawings.isEmpty()) {
+            rails.add(new Block.Drawings(drawings));
+        }
+        if (!rows.isEmpty()) {
+            rails.add(new Block.Table(
+                    List.of(
+                            Block.Column.words("Read"),
+                            Block.Column.words("Before → after"),
+                            Block.Column.words("Should be")),
+                    rows));
+        }
+        if (rails.isEmpty()) {
+            return Optional.empty();
+        }
+        if (!drawings.isEmpty()) {
+            rails.add(new Block.Prose("Grey: where it should be on your machine. Dotted: as it came. Solid: as it leaves."));
+        }
+        return Optional.of(new Sheet.Section("Before and after", rails));
+    }
+
+    private Map<String, Reading> latest(String phase) {
+        Map<String, Reading> all = new LinkedHashMap<>();
+        measured.stream()
+                .map(JobView.Measured::reading)
+                .filter(r -> r.phase().equals(phase))
+                .forEach(r -> all.put(r.asked(), r));
+        return all;
+    }
+
+    private Optional<Block> todo(String sort) {
+        List<String> words = standing.stream()
+                .filter(e -> e.sort().equals(sort))
+                .map(e -> "– " + e.words())
+                .toList();
+        return words.isEmpty() ? Optional.empty() : Optional.of(new Block.Prose(words));
+    }
+
+    private Block readings() {
+        List<Block.Row> rows = measured.stream()
+                .map(JobView.Measured::reading)
+                .map(r -> new Block.Row(
+                        null,
+                        !r.verdict().isEmpty() && !r.verdict().equals("as expected"),
+                        List.of(
+                                r.asked(),
+                                "as " + r.phase(),
+                                r.said(),
+                                r.expected() == null ? "–" : r.expected(),
+                                (RailBox.sign(r.verdict()) + " " + r.verdict()).strip(),
+                                r.who())))
+                .toList();
+        return table(rows, "Reading", "When", "Read", "Expected", "", "By");
+    }
+
+    private Block parts() {
+        return table(
+                used.stream()
+                        .map(u -> Block.Row.of(u.number(), u.name(), Long.toString(u.count())))
+                        .toList(),
+                "Number",
+                "Part",
+                "Count");
+    }
+
+    private Block proofTable() {
+        return table(
+                proof.items().stream()
+                        .map(i -> new Block.Row(
+                                i.level(),
+                                i.result().equals("failed"),
+                                List.of(
+                                        i.what(),
+                                        i.result().isEmpty() ? "to do" : i.result(),
+                                        i.read(),
+                                        i.who())))
+                        .toList(),
+                "Check",
+                "Result",
+                "Read",
+                "By");
+    }
+
+    private Block history() {
+        Set<Long> stands = standing.stream().map(Entry::id).collect(Collectors.toSet());
+        return table(
+                timeline.stream()
+                        .map(e -> Block.Row.of(
+                                MINUTE.format(e.at().atZone(zone)),
+                                e.corrects() != null ? "correction" : e.sort(),
+                                e.words() + (stands.contains(e.id()) ? "" : " [set right below]"),
+                                e.who()))
+                        .toList(),
+                "When",
+                "What",
+                "Words",
+                "By");
+    }
+
+    private static Block table(List<Block.Row> rows, String... heads) {
+        return new Block.Table(List.of(heads).stream().map(Block.Column::words).toList(), rows);
+    }
+
+    private List<Block> signed() {
+        List<Block> blocks = new ArrayList<>();
+        signature.ifPresent(s -> {
+            if (!s.strokes().isEmpty()) {
+                String svg = "<svg xmlns=\"http://www.w3.org/2000/svg\" width=\"300\" height=\"80\" viewBox=\"0 0 600 160\">"
+                        + "<path d=\"" + Strokes.path(s.strokes())
+                        + "\" fill=\"none\" stroke=\"#16201C\" stroke-width=\"4\" stroke-linecap=\"round\"/></svg>";
+                blocks.add(new Block.Drawing(svg, "Signature of " + s.name(), "", 0.4));
+            }
+            blocks.add(new Block.Prose("Signed by " + s.name() + ", " + DAY.format(s.at().atZone(zone))));
+        });
+        if (signature.isEmpty()) {
+            blocks.add(new Block.Prose("Signed by  ______________________________   on  ______________"));
+        }
+        return blocks;
+    }
+
+    private String checks() {
+        long all = proof.items().size();
+        return proof.passed() == all
+                ? "All " + all + " checks after repair passed."
+                : proof.passed() + " of " + all + " checks after repair passed so far.";
+    }
+
+    private static String stop(String words) {
+        return words.endsWith(".") ? words : words + ".";
+    }
+
+    private static String capital(String words) {
+        return words.isEmpty() ? words : words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
+    }
+}

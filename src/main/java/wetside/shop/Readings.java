@@ -1,0 +1,61 @@
+package wetside.shop;
+
+import java.time.Clock;
+import java.util.List;
+import org.jdbi.v3.core.Handle;
+import org.jdbi.v3.core.mapper.reflect.ConstructorMapper;
+
+/** Readings as found and as left. */
+public final class Readings {
+    private final Shop shop;
+    private final Clock clock;
+
+    public Readings(Shop shop, Clock clock) {
+        this.shop = shop;
+        this.clock = clock;
+    }
+
+    /** Keeps a reading and its entry in the timeline, with what was expected of it then. */
+    public void take(long number, Reading.Taken taken, String who, long version) {
+        String now = clock.instant().toString();
+        shop.change(h -> {
+            long job = Jobs.touch(h, number, version, now);
+            long id = h.createUpdate("INSERT INTO reading (job_id, phase, asked, said, verdict, who, at)"
+                            + " VALUES (:job, :phase, :asked, :said, :verdict, :who, :now)")
+                    .bind("job", job)
+                    .bindMethods(taken)
+                    .bind("who", who)
+                    .bind("now", now)
+                    .executeAndReturnGeneratedKeys("id")
+                    .mapTo(Long.class)
+                    .one();
+            String verdict = taken.verdict().isEmpty() ? "" : ", " + taken.verdict();
+            String words = taken.asked() + ": " + taken.said() + verdict;
+            Jobs.add(h, job, now, "reading", who, words, detail(h, id, taken), null);
+            return null;
+        });
+    }
+
+    private static String detail(Handle h, long id, Reading.Taken taken) {
+        return h.createQuery("SELECT json_object('reading', :id, 'expected', :expected, 'value', :value,"
+                        + " 'low', :low, 'high', :high)")
+                .bind("id", id)
+                .bindMethods(taken)
+                .mapTo(String.class)
+                .one();
+    }
+
+    /** All of a job that no correction has set aside, in order. */
+    public List<Reading> of(long jobId) {
+        return shop.read(h -> h.createQuery("SELECT r.id, r.phase, r.asked, r.said, r.verdict, r.who, r.at,"
+                        + " e.id AS entry_id, json_extract(e.detail, '$.expected') AS expected,"
+                        + " json_extract(e.detail, '$.value') AS value, json_extract(e.detail, '$.low') AS low,"
+                        + " json_extract(e.detail, '$.high') AS high FROM entry e JOIN reading r ON r.id = json_extract(e.detail, '$.reading')"
+                        + " WHERE e.job_id = :job AND e.sort = 'reading'"
+                        + " AND NOT EXISTS (SELECT 1 FROM entry c WHERE c.job_id = e.job_id AND c.corrects = e.id)"
+                        + " ORDER BY e.id")
+                .bind("job", jobId)
+                .map(ConstructorMapper.of(Reading.class))
+                .list());
+    }
+}
