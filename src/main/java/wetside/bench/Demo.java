@@ -20,8 +20,8 @@ import wetside.shop.Jobs;
 import wetside.shop.Part;
 import wetside.shop.Reading;
 import wetside.shop.Readings;
-import wetside.shop.RegisteredMachine;
 import wetside.shop.Register;
+import wetside.shop.RegisteredMachine;
 import wetside.shop.Shelf;
 import wetside.shop.Shop;
 
@@ -178,8 +178,13 @@ public final class Demo {
     private void step(long number, String who, String sort, String words, String more) {
         switch (sort) {
             case "state" -> jobs.move(number, JobState.valueOf(words), who, Jobs.ANY);
-            case "with" -> jobs.assign(
-                    number, words, LocalDate.now(now).plusDays(Long.parseLong(more)).toString(), who, Jobs.ANY);
+            case "with" ->
+                jobs.assign(
+                        number,
+                        words,
+                        LocalDate.now(now).plusDays(Long.parseLong(more)).toString(),
+                        who,
+                        Jobs.ANY);
             case "finding" -> jobs.conclude(number, words, more, who, Jobs.ANY);
             case "part" -> shelf.use(number, words, more, 1, who, Jobs.ANY);
             case "pass" -> jobs.note(number, "proof", who, "passed: " + words, "{}", null);
@@ -190,8 +195,15 @@ public final class Demo {
                 readings.take(number, new Reading.Taken(sort, read[0], read[1]), who, Jobs.ANY);
             }
             case "correct" -> {
-                List<Entry> all = jobs.timeline(jobs.byNumber(number).orElseThrow().id());
-                jobs.note(number, "note", who, words, "{}", all.get(all.size() - 1).id());
+                List<Entry> all =
+                        jobs.timeline(jobs.byNumber(number).orElseThrow().id());
+                jobs.note(
+                        number,
+                        "note",
+                        who,
+                        words,
+                        "{}",
+                        all.get(all.size() - 1).id());
             }
             default -> jobs.note(number, sort, who, words, "{}", null);
         }

@@ -66,8 +66,7 @@ public record Intake(
         Optional<RegisteredMachine> machine = machine(w, typed.who());
         List<Known> maybe = machine.isPresent() ? List.of() : maybe(w, typed.who());
         Optional<Casework> casework = machine.or(() -> fromMaking(typed)).flatMap(m -> JobView.casework(w, m));
-        List<Signs.Sign> found = casework
-                .map(c -> new Signs(c).of(typed.complaint(), typed.when(), SUGGESTED))
+        List<Signs.Sign> found = casework.map(c -> new Signs(c).of(typed.complaint(), typed.when(), SUGGESTED))
                 .orElse(List.of());
         List<Chip> when = new ArrayList<>();
         casework.ifPresent(c -> Signs.when(c, new Signs(c).of(typed.complaint(), "", 4 * SUGGESTED), SUGGESTED)
@@ -94,7 +93,8 @@ public record Intake(
                 .toList();
         List<Asking> likely = found.stream().limit(1).map(Signs.Sign::asking).toList();
         var expected = machine.map(m -> w.models().expected(m, PATIENCE)).orElse(Map.of());
-        return SayNow.of(typed.complaint(), meant.isEmpty() ? likely : meant, expected).orElse("");
+        return SayNow.of(typed.complaint(), meant.isEmpty() ? likely : meant, expected)
+                .orElse("");
     }
 
     private static List<Chip> chips(Typed typed, List<Signs.Sign> found) {
@@ -128,9 +128,7 @@ public record Intake(
                 RegisteredMachine m = w.register().machine(Long.parseLong(hit.ref()));
                 all.put(m.serial(), known(w, m));
             } else if (hit.sort().equals("owner")) {
-                w.register()
-                        .ofOwner(Long.parseLong(hit.ref()))
-                        .forEach(m -> all.put(m.serial(), known(w, m)));
+                w.register().ofOwner(Long.parseLong(hit.ref())).forEach(m -> all.put(m.serial(), known(w, m)));
             }
         }
         return all.values().stream().limit(SUGGESTED).toList();

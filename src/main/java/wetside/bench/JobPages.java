@@ -44,7 +44,9 @@ final class JobPages implements Routes {
         routes.get("/jobs/{number}", c -> show(c, job(c), JobView.Typed.NOTHING));
         routes.post("/jobs/{number}/state", c -> change(c, "state", this::move));
         routes.post("/jobs/{number}/assigned", c -> change(c, "assigned", this::assign));
-        routes.post("/jobs/{number}/entries", c -> change(c, c.formParam("corrects") == null ? "entry" : "correct", this::add));
+        routes.post(
+                "/jobs/{number}/entries",
+                c -> change(c, c.formParam("corrects") == null ? "entry" : "correct", this::add));
         routes.post("/jobs/{number}/finding", c -> change(c, "finding", this::conclude));
         routes.post("/jobs/{number}/readings", c -> change(c, "reading", this::read));
         routes.post("/jobs/{number}/parts", c -> change(c, "part", this::use));
@@ -93,12 +95,7 @@ final class JobPages implements Routes {
                 "job",
                 "Job " + job.number(),
                 "Jobs",
-                JobView.of(
-                        workshop,
-                        job,
-                        Frame.units(context),
-                        said.isEmpty() ? Form.person(context) : said,
-                        typed));
+                JobView.of(workshop, job, Frame.units(context), said.isEmpty() ? Form.person(context) : said, typed));
     }
 
     private void move(Job job, Form form, long version, Context context) {
@@ -130,7 +127,8 @@ final class JobPages implements Routes {
         if (corrected != null && workshop.jobs().timeline(job.id()).stream().noneMatch(e -> e.id() == corrected)) {
             throw new BadForm("Corrects: this job has no such entry");
         }
-        workshop.jobs().note(job.number(), sort, form.person(), form.needed("words", LONGEST), "{}", corrected, version);
+        workshop.jobs()
+                .note(job.number(), sort, form.person(), form.needed("words", LONGEST), "{}", corrected, version);
     }
 
     private void conclude(Job job, Form form, long version, Context context) {
@@ -147,7 +145,8 @@ final class JobPages implements Routes {
         RegisteredMachine machine = workshop.register().machine(job.machineId());
         Casework casework = workshop.models().casework(machine);
         Asking asking = casework.asking(asked)
-                .orElseThrow(() -> new BadForm("Reading: this machine has no '" + asked + "'; choose one from the list"));
+                .orElseThrow(
+                        () -> new BadForm("Reading: this machine has no '" + asked + "'; choose one from the list"));
         Expected expected = workshop.models().expected(machine, PATIENCE).get(asked);
         workshop.readings()
                 .take(

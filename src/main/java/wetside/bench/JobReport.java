@@ -133,7 +133,10 @@ final class JobReport {
         String did = used.isEmpty()
                 ? ""
                 : " We have fitted a new "
-                        + used.stream().map(u -> u.name().replaceAll(",.*", "")).distinct().collect(Collectors.joining(" and a new "))
+                        + used.stream()
+                                .map(u -> u.name().replaceAll(",.*", ""))
+                                .distinct()
+                                .collect(Collectors.joining(" and a new "))
                         + ".";
         boolean proved = proof.passed() == proof.items().size();
         String now = proved
@@ -157,7 +160,8 @@ final class JobReport {
             return new Block.Prose("None yet.");
         }
         String says = cause.flatMap(Candidate::words).map(Words.OfFault::says).orElse("");
-        return new Block.Prose(capital(job.finding()) + (says.isEmpty() ? "." : ": " + stop(says))
+        return new Block.Prose(capital(job.finding())
+                + (says.isEmpty() ? "." : ": " + stop(says))
                 + whatItWas().map(w -> " " + w).orElse(""));
     }
 
@@ -170,7 +174,8 @@ final class JobReport {
         for (JobView.Measured m : measured) {
             Reading r = m.reading();
             if (r.phase().equals("left")) {
-                String before = found.containsKey(r.asked()) ? found.get(r.asked()).said() + " → " : "";
+                String before =
+                        found.containsKey(r.asked()) ? found.get(r.asked()).said() + " → " : "";
                 if (m.rail() == null) {
                     rows.add(Block.Row.of(capital(r.asked()), before + r.said(), m.expected()));
                 } else {
@@ -195,7 +200,8 @@ final class JobReport {
             return Optional.empty();
         }
         if (!drawings.isEmpty()) {
-            rails.add(new Block.Prose("Grey: where it should be on your machine. Dotted: as it came. Solid: as it leaves."));
+            rails.add(new Block.Prose(
+                    "Grey: where it should be on your machine. Dotted: as it came. Solid: as it leaves."));
         }
         return Optional.of(new Sheet.Section("Before and after", rails));
     }
@@ -250,11 +256,7 @@ final class JobReport {
                         .map(i -> new Block.Row(
                                 i.level(),
                                 i.result().equals("failed"),
-                                List.of(
-                                        i.what(),
-                                        i.result().isEmpty() ? "to do" : i.result(),
-                                        i.read(),
-                                        i.who())))
+                                List.of(i.what(), i.result().isEmpty() ? "to do" : i.result(), i.read(), i.who())))
                         .toList(),
                 "Check",
                 "Result",
@@ -286,9 +288,10 @@ final class JobReport {
         List<Block> blocks = new ArrayList<>();
         signature.ifPresent(s -> {
             if (!s.strokes().isEmpty()) {
-                String svg = "<svg xmlns=\"http://www.w3.org/2000/svg\" width=\"300\" height=\"80\" viewBox=\"0 0 600 160\">"
-                        + "<path d=\"" + Strokes.path(s.strokes())
-                        + "\" fill=\"none\" stroke=\"#16201C\" stroke-width=\"4\" stroke-linecap=\"round\"/></svg>";
+                String svg =
+                        "<svg xmlns=\"http://www.w3.org/2000/svg\" width=\"300\" height=\"80\" viewBox=\"0 0 600 160\">"
+                                + "<path d=\"" + Strokes.path(s.strokes())
+                                + "\" fill=\"none\" stroke=\"#16201C\" stroke-width=\"4\" stroke-linecap=\"round\"/></svg>";
                 blocks.add(new Block.Drawing(svg, "Signature of " + s.name(), "", 0.4));
             }
             blocks.add(new Block.Prose("Signed by " + s.name() + ", " + DAY.format(s.at().atZone(zone))));

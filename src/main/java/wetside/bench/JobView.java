@@ -117,7 +117,8 @@ public record JobView(
                 w.closing().minutes(job.id()),
                 w.closing().signature(job.id()),
                 casework.map(JobView::askings).orElse(Map.of()),
-                casework.map(c -> c.candidates().stream().map(x -> x.cause().id()).toList())
+                casework.map(c ->
+                                c.candidates().stream().map(x -> x.cause().id()).toList())
                         .orElse(List.of()),
                 person,
                 typed);
@@ -153,7 +154,8 @@ public record JobView(
     }
 
     /** With what was expected when it was read; where that was not kept, what is expected now. */
-    static List<Measured> measured(Workshop w, RegisteredMachine machine, Optional<Casework> casework, List<Reading> all, Duration patience) {
+    static List<Measured> measured(
+            Workshop w, RegisteredMachine machine, Optional<Casework> casework, List<Reading> all, Duration patience) {
         boolean kept = all.stream().allMatch(r -> r.expected() != null);
         Map<String, Expected> expected =
                 kept || casework.isEmpty() ? Map.of() : w.models().expected(machine, patience);
@@ -178,8 +180,18 @@ public record JobView(
         try {
             Reading.Taken t = taken(e.asking(), r.phase(), r.said(), e);
             return new Reading(
-                    r.id(), r.phase(), r.asked(), r.said(), t.verdict(), r.who(), r.at(), r.entryId(), t.expected(),
-                    t.value(), t.low(), t.high());
+                    r.id(),
+                    r.phase(),
+                    r.asked(),
+                    r.said(),
+                    t.verdict(),
+                    r.who(),
+                    r.at(),
+                    r.entryId(),
+                    t.expected(),
+                    t.value(),
+                    t.low(),
+                    t.high());
         } catch (Answers.NotAnAnswer notOfThisMachine) {
             return r;
         }
@@ -304,7 +316,9 @@ public record JobView(
             return "–";
         }
         return String.format(
-                Locale.ROOT, "%.2f", used.stream().mapToDouble(u -> u.count() * u.price()).sum());
+                Locale.ROOT,
+                "%.2f",
+                used.stream().mapToDouble(u -> u.count() * u.price()).sum());
     }
 
     /** What a procedure is answered with: its unit, or its words. */

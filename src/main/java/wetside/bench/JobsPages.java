@@ -96,7 +96,12 @@ public final class JobsPages implements Routes {
     private static Intake.Typed typed(Context c) {
         boolean post = c.method().name().equals("POST");
         List<String> signs = (post ? c.formParams("sign") : c.queryParams("sign"))
-                .stream().filter(s -> !s.isBlank()).map(s -> cut(s, 200)).distinct().limit(12).toList();
+                .stream()
+                        .filter(s -> !s.isBlank())
+                        .map(s -> cut(s, 200))
+                        .distinct()
+                        .limit(12)
+                        .toList();
         return new Intake.Typed(
                 one(c, post, "who"),
                 one(c, post, "complaint"),

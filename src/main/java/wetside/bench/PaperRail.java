@@ -27,7 +27,10 @@ final class PaperRail {
     }
 
     private static void line(StringBuilder s, String path, double width, String dashes) {
-        s.append("<path d=\"").append(path).append("\" fill=\"none\" stroke=\"#16201C\" stroke-width=\"").append(width);
+        s.append("<path d=\"")
+                .append(path)
+                .append("\" fill=\"none\" stroke=\"#16201C\" stroke-width=\"")
+                .append(width);
         s.append(dashes.isEmpty() ? "\"/>" : "\" stroke-dasharray=\"" + dashes + "\"/>");
     }
 }

@@ -74,7 +74,9 @@ public record Proof(List<Item> items) {
             Matcher m = ENTRY.matcher(e.words());
             if (e.sort().equals("proof") && !setAside.contains(e.id()) && m.matches()) {
                 Level level = wanted.getOrDefault(m.group(2), Level.TECHNICIAN);
-                done.put(m.group(2), new Item(m.group(2), level, m.group(1), m.group(3) == null ? "" : m.group(3), e.who()));
+                done.put(
+                        m.group(2),
+                        new Item(m.group(2), level, m.group(1), m.group(3) == null ? "" : m.group(3), e.who()));
             }
         }
         List<Item> items = new ArrayList<>();

@@ -15,8 +15,9 @@ final class SayNow {
             "smoke", "smok", "burn", "burnt", "spark", "shock", "tingle", "tingl", "flame", "fire", "bang", "explode",
             "melt", "breaker", "fuse", "trip", "scald", "hiss", "scorch");
 
-    private static final String OFF = "Please switch it off and, if plug and hands are dry, pull the plug. Leave it off, leave"
-            + " the case shut, and keep clear of steam until somebody of ours has looked.";
+    private static final String OFF =
+            "Please switch it off and, if plug and hands are dry, pull the plug. Leave it off, leave"
+                    + " the case shut, and keep clear of steam until somebody of ours has looked.";
     /** Share of sound machines that must answer so before it is called normal. */
     private static final double MOSTLY = 0.6;
 
@@ -30,7 +31,10 @@ final class SayNow {
         if (Signs.words(complaint).stream().anyMatch(w -> DANGER.stream().anyMatch(d -> Signs.alike(d, w)))) {
             return Optional.of(OFF);
         }
-        String normal = meant.stream().flatMap(a -> normal(a, expected).stream()).findFirst().orElse("");
+        String normal = meant.stream()
+                .flatMap(a -> normal(a, expected).stream())
+                .findFirst()
+                .orElse("");
         String care = meant.stream()
                 .filter(a -> a.procedure().hazard() != Hazard.NONE)
                 .map(a -> a.procedure().caution())

@@ -47,7 +47,9 @@ public final class SearchPages implements Routes {
 
     private void search(Context context) {
         String said = context.queryParam("q");
-        String typed = said == null ? "" : said.strip().substring(0, Math.min(200, said.strip().length()));
+        String typed = said == null
+                ? ""
+                : said.strip().substring(0, Math.min(200, said.strip().length()));
         List<Long> numbers = workshop.words().findJobs(typed, JOBS + 1);
         List<Line> jobs = workshop.jobs().tickets(numbers.subList(0, Math.min(JOBS, numbers.size()))).stream()
                 .sorted((a, b) -> Long.compare(b.number(), a.number()))
@@ -86,9 +88,12 @@ public final class SearchPages implements Routes {
     private Thing owner(long id) {
         Owner o = workshop.register().owner(id);
         List<RegisteredMachine> machines = workshop.register().ofOwner(id);
-        String more = String.join(", ", machines.stream().map(RegisteredMachine::serial).toList());
+        String more = String.join(
+                ", ", machines.stream().map(RegisteredMachine::serial).toList());
         return new Thing(
-                o.name(), more, machines.stream().flatMap(m -> few(m).stream()).limit(5).toList());
+                o.name(),
+                more,
+                machines.stream().flatMap(m -> few(m).stream()).limit(5).toList());
     }
 
     private List<Jobs.Ticket> few(RegisteredMachine m) {
@@ -96,7 +101,8 @@ public final class SearchPages implements Routes {
     }
 
     private Line line(Jobs.Ticket t) {
-        return new Line(t, t.moved().atZone(workshop.clock().getZone()).toLocalDate().toString());
+        return new Line(
+                t, t.moved().atZone(workshop.clock().getZone()).toLocalDate().toString());
     }
 
     private void done(Context context) {

@@ -25,7 +25,8 @@ record Upload(String name, String type, byte[] content) {
     }
 
     private static String name(String sent) {
-        String name = sent.replaceAll(".*[/\\\\]", "").replaceAll("\\p{Cntrl}", "").strip();
+        String name =
+                sent.replaceAll(".*[/\\\\]", "").replaceAll("\\p{Cntrl}", "").strip();
         return name.isEmpty() ? "photo" : name.substring(0, Math.min(80, name.length()));
     }
 

@@ -35,6 +35,7 @@ public record Effort(double minutes, double money, Set<String> panels, Hazard ha
         Set<String> all = new HashSet<>(panels);
         all.addAll(other.panels);
         Hazard worse = hazard.compareTo(other.hazard) >= 0 ? hazard : other.hazard;
-        return new Effort(minutes + other.minutes, money + other.money, all, worse, who.covers(other.who) ? who : other.who);
+        return new Effort(
+                minutes + other.minutes, money + other.money, all, worse, who.covers(other.who) ? who : other.who);
     }
 }

@@ -62,8 +62,8 @@ public final class ReliabilityChart {
 
     private static String described(List<Point> points) {
         StringBuilder text = new StringBuilder("How often causes were right, by the confidence they were named with.");
-        points.forEach(p -> text.append(String.format(
-                Locale.ROOT, " Said %s: right %s of %d.", percent(p.confidence), percent(p.right), p.n)));
+        points.forEach(p -> text.append(
+                String.format(Locale.ROOT, " Said %s: right %s of %d.", percent(p.confidence), percent(p.right), p.n)));
         return text.toString();
     }
 

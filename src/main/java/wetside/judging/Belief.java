@@ -17,7 +17,14 @@ import wetside.diagnosis.inference.Posterior;
  * @param covered  whether the causes that together hold 90 % contain it
  */
 public record Belief(
-        String told, double top, boolean right, int rank, boolean repair, double ofTruth, double brier, boolean covered) {
+        String told,
+        double top,
+        boolean right,
+        int rank,
+        boolean repair,
+        double ofTruth,
+        double brier,
+        boolean covered) {
     private static final double CREDIBLE = 0.9;
 
     /** A pair that was not among those run. */
@@ -38,7 +45,10 @@ public record Belief(
             brier += off * off;
         }
         brier += hidden == NOT_THOUGHT_OF ? 1 : 0;
-        double before = ranking.stream().limit(rank).mapToDouble(Posterior.Ranked::share).sum();
+        double before = ranking.stream()
+                .limit(rank)
+                .mapToDouble(Posterior.Ranked::share)
+                .sum();
         return new Belief(
                 best.id(),
                 best.share(),

@@ -61,6 +61,7 @@ final class Complaint {
         }
         double mean = sum / n;
         double variance = Math.max(0, square / n - mean * mean);
-        return Math.abs(o.value() - mean) / Math.sqrt(variance + ((Answering.Number) question.answering()).variance(mean));
+        return Math.abs(o.value() - mean)
+                / Math.sqrt(variance + ((Answering.Number) question.answering()).variance(mean));
     }
 }

@@ -107,7 +107,8 @@ final class Course {
     }
 
     private Outcome outcome(Belief last, boolean handedOver) {
-        return new Outcome(minutes, cost, questions, wrongParts, hazard, handedOver, alarm, first, last, List.copyOf(steps));
+        return new Outcome(
+                minutes, cost, questions, wrongParts, hazard, handedOver, alarm, first, last, List.copyOf(steps));
     }
 
     private void spend(Effort effort, Situation now) {
@@ -129,7 +130,8 @@ final class Course {
         alarm |= !explains;
         for (String part : repair.parts()) {
             wrongParts += !explains && !isNeeded(part) && costsParts(part) ? 1 : 0;
-            left.removeIf(c -> mends(part, c) && job.holds(part, causes.get(c).repair().works()));
+            left.removeIf(c ->
+                    mends(part, c) && job.holds(part, causes.get(c).repair().works()));
         }
         if (left.isEmpty()) {
             steps.add(new Outcome.Step(id, Optional.empty()));

@@ -80,7 +80,8 @@ final class Decision {
             case CHEAPEST -> firstUseful(sorted(open, q -> cost(q)));
             case CHART -> firstUseful(sorted(open, q -> chart.indexOf(id(q))));
             case INFORMATION -> most(open, f -> f.bits(inPlay));
-            case INFORMATION_PER_COST -> most(open, f -> f.bits(inPlay) / situation.asking(f.question().effort()));
+            case INFORMATION_PER_COST ->
+                most(open, f -> f.bits(inPlay) / situation.asking(f.question().effort()));
             case PLAN, LIKELIEST -> Optional.empty();
         };
     }
@@ -113,7 +114,10 @@ final class Decision {
     }
 
     private Optional<Foresight> firstUseful(List<Integer> order) {
-        return order.stream().map(inPlay::foresee).filter(f -> f.bits(inPlay) >= TEACHES).findFirst();
+        return order.stream()
+                .map(inPlay::foresee)
+                .filter(f -> f.bits(inPlay) >= TEACHES)
+                .findFirst();
     }
 
     private Optional<Foresight> most(List<Integer> open, ToDoubleFunction<Foresight> worth) {

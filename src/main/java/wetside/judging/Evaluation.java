@@ -68,7 +68,8 @@ public final class Evaluation {
 
     /** Plays so many jobs; fewer when stopped, or when {@code enough} says so. */
     public Verdict play(int cases, BooleanSupplier enough) {
-        ExecutorService workers = Executors.newFixedThreadPool(Runtime.getRuntime().availableProcessors());
+        ExecutorService workers =
+                Executors.newFixedThreadPool(Runtime.getRuntime().availableProcessors());
         Map<Integer, Future<Verdict.Played>> running = new TreeMap<>();
         for (int i = 0; i < cases; i++) {
             int number = i;

@@ -48,7 +48,9 @@ final class Jobs {
         for (Component c : machine.components()) {
             Component w = c;
             for (int i = 0; i < c.values().length; i++) {
-                w = c.spread(i).kind() == Spread.Law.EXACT ? w : w.withSpread(i, c.spread(i).wider(factor));
+                w = c.spread(i).kind() == Spread.Law.EXACT
+                        ? w
+                        : w.withSpread(i, c.spread(i).wider(factor));
             }
             wide.add(w);
         }
@@ -131,7 +133,12 @@ final class Jobs {
         if (truth.size() > 1) {
             return TWO;
         }
-        return casework.candidates().get(truth.get(0)).fault().map(Fault::sort).map(Jobs::words).orElse(HEALTHY);
+        return casework.candidates()
+                .get(truth.get(0))
+                .fault()
+                .map(Fault::sort)
+                .map(Jobs::words)
+                .orElse(HEALTHY);
     }
 
     private static String words(Fault.Sort sort) {

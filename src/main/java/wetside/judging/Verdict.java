@@ -7,8 +7,8 @@ import java.util.function.Predicate;
 
 /** What an evaluation has found so far. */
 public final class Verdict {
-    private static final List<String> SORTS = List.of(
-            "a part at fault", "a wrong setting", "wrongly installed", Jobs.TWO, Jobs.HEALTHY);
+    private static final List<String> SORTS =
+            List.of("a part at fault", "a wrong setting", "wrongly installed", Jobs.TWO, Jobs.HEALTHY);
 
     private final List<Played> played;
     private final List<Policy> policies;

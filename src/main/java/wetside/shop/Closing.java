@@ -23,7 +23,8 @@ public final class Closing {
         String now = clock.instant().toString();
         shop.change(h -> {
             long job = Jobs.touch(h, number, version, now);
-            h.createUpdate("INSERT INTO work (job_id, who, minutes, what, at) VALUES (:job, :who, :minutes, :what, :now)")
+            h.createUpdate(
+                            "INSERT INTO work (job_id, who, minutes, what, at) VALUES (:job, :who, :minutes, :what, :now)")
                     .bind("job", job)
                     .bind("who", who)
                     .bind("minutes", minutes)
@@ -53,8 +54,9 @@ public final class Closing {
         String now = clock.instant().toString();
         shop.change(h -> {
             long job = Jobs.touch(h, number, version, now);
-            int signed = h.createUpdate("INSERT INTO signature (job_id, name, strokes, at) VALUES (:job, :name, :strokes, :now)"
-                            + " ON CONFLICT (job_id) DO NOTHING")
+            int signed = h.createUpdate(
+                            "INSERT INTO signature (job_id, name, strokes, at) VALUES (:job, :name, :strokes, :now)"
+                                    + " ON CONFLICT (job_id) DO NOTHING")
                     .bind("job", job)
                     .bind("name", name)
                     .bind("strokes", strokes)

@@ -192,11 +192,12 @@ public final class Jobs {
 
     /** Done jobs, latest first. */
     public List<Ticket> done(int most, int skip) {
-        return shop.read(h -> h.createQuery(TICKET + " WHERE j.state = 'DONE' ORDER BY j.moved DESC LIMIT :most OFFSET :skip")
-                .bind("most", most)
-                .bind("skip", skip)
-                .map(ConstructorMapper.of(Ticket.class))
-                .list());
+        return shop.read(
+                h -> h.createQuery(TICKET + " WHERE j.state = 'DONE' ORDER BY j.moved DESC LIMIT :most OFFSET :skip")
+                        .bind("most", most)
+                        .bind("skip", skip)
+                        .map(ConstructorMapper.of(Ticket.class))
+                        .list());
     }
 
     /** Some by their numbers, in any order. */

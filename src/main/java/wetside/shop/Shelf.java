@@ -100,10 +100,12 @@ public final class Shelf {
     private static String words(Part part, long count) {
         String used = (count == 1 ? "" : count + " × ") + part.name() + " " + part.number() + ". ";
         if (part.onHand() < count) {
-            return used + "The shelf had " + (part.onHand() == 0 ? "none" : "only " + part.onHand()) + " on record: count it.";
+            return used + "The shelf had " + (part.onHand() == 0 ? "none" : "only " + part.onHand())
+                    + " on record: count it.";
         }
         long left = part.onHand() - count;
-        return used + "Shelf now " + left + ", minimum " + part.minimum() + (left < part.minimum() ? ": to order." : ".");
+        return used + "Shelf now " + left + ", minimum " + part.minimum()
+                + (left < part.minimum() ? ": to order." : ".");
     }
 
     /** What went into a job, in order. */

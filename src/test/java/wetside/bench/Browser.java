@@ -68,7 +68,8 @@ final class Browser {
 
     /** The version a page's forms were made on. */
     String version(String path) throws IOException, InterruptedException {
-        Matcher m = Pattern.compile("name=\"version\" value=\"(\\d+)\"").matcher(get(path).body());
+        Matcher m = Pattern.compile("name=\"version\" value=\"(\\d+)\"")
+                .matcher(get(path).body());
         if (!m.find()) {
             throw new AssertionError("no form on " + path);
         }

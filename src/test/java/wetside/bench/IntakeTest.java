@@ -57,7 +57,9 @@ class IntakeTest {
             HttpResponse<String> page = browser.get("/jobs/" + number);
             assertThat(page.statusCode()).as("job " + number).isEqualTo(200);
             String findings = jobs.byNumber(number).orElseThrow().finding();
-            assertThat(page.body()).contains("Job " + number).contains(findings.isEmpty() ? "Find the fault" : "Finding");
+            assertThat(page.body())
+                    .contains("Job " + number)
+                    .contains(findings.isEmpty() ? "Find the fault" : "Finding");
         }
     }
 
@@ -71,7 +73,8 @@ class IntakeTest {
                 .contains("Say now", "switch off");
         assertThat(browser.get("/intake?who=lindq").body()).contains("data-who=\"H 21 0402\"");
         assertThat(browser.get("/intake?who=A.+Lindqvar").body()).contains("knownmachine");
-        assertThat(browser.get("/intake?who=H+21+0402&complaint=there+was+a+spark").body())
+        assertThat(browser.get("/intake?who=H+21+0402&complaint=there+was+a+spark")
+                        .body())
                 .contains("pull the plug");
         assertThat(browser.get("/intake?who=H+21+0402&complaint=it+is+blue").body())
                 .doesNotContain("Say now");
@@ -84,15 +87,24 @@ class IntakeTest {
         assertThat(unknown.body()).contains("is no serial on the register", "it drips</textarea>");
         HttpResponse<String> page = browser.post(
                 "/jobs",
-                "who", "Z 99 0001",
-                "complaint", "it drips",
-                "making", "spring-lever|B|230 V",
-                "fed", "tank",
-                "owner", "Q. Newcome",
-                "phone", "0100 1",
-                "sign", "drips from the group between shots",
-                "when", "idle",
-                "then", "save");
+                "who",
+                "Z 99 0001",
+                "complaint",
+                "it drips",
+                "making",
+                "spring-lever|B|230 V",
+                "fed",
+                "tank",
+                "owner",
+                "Q. Newcome",
+                "phone",
+                "0100 1",
+                "sign",
+                "drips from the group between shots",
+                "when",
+                "idle",
+                "then",
+                "save");
         assertThat(page.statusCode()).isEqualTo(200);
         assertThat(page.body())
                 .contains("Fellmoor Spring, revision B", "Q. Newcome", "“it drips”")

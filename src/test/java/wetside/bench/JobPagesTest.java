@@ -15,8 +15,8 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import wetside.shop.Part;
-import wetside.shop.RegisteredMachine;
 import wetside.shop.Register;
+import wetside.shop.RegisteredMachine;
 import wetside.shop.Shelf;
 import wetside.shop.Shop;
 
@@ -35,7 +35,21 @@ class JobPagesTest {
         Register register = new Register(shop);
         long owner = register.owner("R. Osgood", "0100 2417", "", "");
         register.machine(new RegisteredMachine(
-                0, "C 24 0718", "twin-boiler-lever", "B", "", owner, "tank", null, null, 229.0, 140.0, null, "", "", 0));
+                0,
+                "C 24 0718",
+                "twin-boiler-lever",
+                "B",
+                "",
+                owner,
+                "tank",
+                null,
+                null,
+                229.0,
+                140.0,
+                null,
+                "",
+                "",
+                0));
         new Shelf(shop, Clock.systemUTC())
                 .add(new Part(0, "FM-2107", "rotary vane pump", "", "A 1", 2, 2, 0, 118.0, 0));
         bench = Bench.start(shop, Clock.systemUTC(), 0);
@@ -72,13 +86,17 @@ class JobPagesTest {
         add(job, "finding", "cause", "pump: worn vanes", "words", "Vanes scored.", "person", "Ines");
         String used = add(job, "parts", "part", "FM-2107", "count", "1").body();
         assertThat(used).contains("Shelf now 1, minimum 2: to order.", "118.00");
-        assertThat(new Shelf(shop, Clock.systemUTC()).byNumber("FM-2107").orElseThrow().onHand())
+        assertThat(new Shelf(shop, Clock.systemUTC())
+                        .byNumber("FM-2107")
+                        .orElseThrow()
+                        .onHand())
                 .isEqualTo(1);
         add(job, "readings", "phase", "left", "asked", "blind-disc pressure", "said", "8.5");
         add(job, "time", "minutes", "94", "what", "pump");
         add(job, "entries", "sort", "yours", "words", "Fill the tank before it reaches the mark.");
         String page = browser.get(job).body();
-        assertThat(page).contains("1 h 34", "water flow in 10 s", "qualified electrician", "Next check: cold leak check");
+        assertThat(page)
+                .contains("1 h 34", "water flow in 10 s", "qualified electrician", "Next check: cold leak check");
         for (String check : new String[] {
             "cold leak check",
             "blind-disc pressure",
@@ -104,7 +122,11 @@ class JobPagesTest {
                 .contains("What we found and did", "We found this: the pump is worn.")
                 .contains("We have fitted a new rotary vane pump.", "It has passed every check")
                 .contains("The needle won’t go past six & the shot gushes.")
-                .contains("6.2 bar → 8.5 bar (should be 8", "Fill the tank", "Please leave the case shut", "Signed by R. Osgood");
+                .contains(
+                        "6.2 bar → 8.5 bar (should be 8",
+                        "Fill the tank",
+                        "Please leave the case shut",
+                        "Signed by R. Osgood");
         String file = text(browser.bytes(job + "/report.pdf?for=file"));
         assertThat(file).contains("FM-2107", "as found", "as left", "low", "42 MΩ", "flow is down", "Mira", "Ines");
     }
@@ -139,11 +161,13 @@ class JobPagesTest {
                 add(job, "readings", "phase", "found", "asked", "blind-disc pressure", "said", "six");
         assertThat(wrong.statusCode()).isEqualTo(422);
         assertThat(wrong.body()).contains("Not saved", "value=\"six\"").doesNotContain("Exception");
-        assertThat(add(job, "readings", "phase", "found", "asked", "phase of the moon", "said", "1").body())
+        assertThat(add(job, "readings", "phase", "found", "asked", "phase of the moon", "said", "1")
+                        .body())
                 .contains("this machine has no");
         assertThat(add(job, "time", "minutes", "a while").body()).contains("'a while' is no number");
         assertThat(add(job, "assigned", "due", "soon").body()).contains("is no date");
-        assertThat(add(job, "entries", "sort", "note", "words", "x".repeat(5000)).statusCode())
+        assertThat(add(job, "entries", "sort", "note", "words", "x".repeat(5000))
+                        .statusCode())
                 .isEqualTo(422);
         assertThat(add(job, "signature", "name", "R", "strokes", "M0 0<script>").statusCode())
                 .isEqualTo(422);
@@ -156,10 +180,12 @@ class JobPagesTest {
                 .body();
         assertThat(page).contains("2.90 bar</b>", "▲ high");
         String entry = page.replaceAll("(?s).*name=\"corrects\" value=\"(\\d+)\".*", "$1");
-        String after = add(job, "entries", "sort", "note", "corrects", entry, "words", "1.29 bar, misread").body();
+        String after = add(job, "entries", "sort", "note", "corrects", entry, "words", "1.29 bar, misread")
+                .body();
         assertThat(after).contains("<s>steam gauge, hot: 2.90 bar, high</s>", "1.29 bar, misread");
         assertThat(text(browser.bytes(job + "/report.pdf?for=file"))).contains("[set right below]");
-        assertThat(add(job, "entries", "sort", "note", "corrects", "999999", "words", "x").statusCode())
+        assertThat(add(job, "entries", "sort", "note", "corrects", "999999", "words", "x")
+                        .statusCode())
                 .isEqualTo(422);
     }
 
@@ -171,7 +197,8 @@ class JobPagesTest {
         assertThat(kept.body()).contains("Photo: pump.png");
         String address = kept.body().replaceAll("(?s).*<img class=\"photo\" src=\"([^\"]+)\".*", "$1");
         assertThat(browser.bytes(address)).isEqualTo(png);
-        assertThat(browser.get(address.replaceAll("\\d+$", "9999")).statusCode()).isEqualTo(404);
+        assertThat(browser.get(address.replaceAll("\\d+$", "9999")).statusCode())
+                .isEqualTo(404);
         HttpResponse<String> wrong = browser.upload(
                 job + "/photos",
                 browser.version(job),
@@ -179,10 +206,12 @@ class JobPagesTest {
                 "<script>alert(1)</script>".getBytes(StandardCharsets.UTF_8));
         assertThat(wrong.statusCode()).isEqualTo(422);
         assertThat(wrong.body()).contains("pump.jpg is no JPEG, PNG or WebP picture");
-        HttpResponse<String> large = browser.upload(job + "/photos", browser.version(job), "big.png", large(png, 10_500_000));
+        HttpResponse<String> large =
+                browser.upload(job + "/photos", browser.version(job), "big.png", large(png, 10_500_000));
         assertThat(large.statusCode()).isEqualTo(422);
         assertThat(large.body()).contains("larger than 10 MB");
-        HttpResponse<String> larger = browser.upload(job + "/photos", browser.version(job), "big.png", large(png, 13_000_000));
+        HttpResponse<String> larger =
+                browser.upload(job + "/photos", browser.version(job), "big.png", large(png, 13_000_000));
         assertThat(larger.statusCode()).isEqualTo(413);
         assertThat(larger.body()).contains("too large");
     }

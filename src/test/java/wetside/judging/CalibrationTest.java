@@ -42,7 +42,9 @@ class CalibrationTest {
     void pairedJobsGiveNarrowIntervals() {
         SplittableRandom random = new SplittableRandom(5);
         double[] theirs = random.doubles(60, 10, 500).toArray();
-        double[] ours = Arrays.stream(theirs).map(c -> 0.8 * c + random.nextDouble(-5, 5)).toArray();
+        double[] ours = Arrays.stream(theirs)
+                .map(c -> 0.8 * c + random.nextDouble(-5, 5))
+                .toArray();
         Interval ratio = Interval.ratio(ours, theirs, 1);
         assertThat(ratio.value()).isCloseTo(0.8, within(0.01));
         assertThat(ratio.low()).isGreaterThan(0.78);

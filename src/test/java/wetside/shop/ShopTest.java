@@ -57,7 +57,7 @@ class ShopTest {
             jobs.move(number, JobState.ON_BENCH, "Ines", 1);
             assertThatThrownBy(() -> jobs.move(number, JobState.WAITING_FOR_PART, "Tomas", 1))
                     .isInstanceOf(Conflict.class)
-                    .hasMessageContaining("changed by somebody else");
+                    .hasMessageContaining("changed by Ines");
             Job job = jobs.byNumber(number).orElseThrow();
             assertThat(job.state()).isEqualTo(JobState.ON_BENCH);
             assertThat(jobs.timeline(job.id())).extracting(Entry::sort).containsExactly("said", "state");

@@ -104,7 +104,8 @@ public final class PairSearch {
                 .limit(LEADING)
                 .forEach(one -> partners(one)
                         .forEach(other -> found.computeIfAbsent(
-                                Cause.pair(id(one), id(other)), key -> pair(Math.min(one, other), Math.max(one, other)))));
+                                Cause.pair(id(one), id(other)),
+                                key -> pair(Math.min(one, other), Math.max(one, other)))));
         double all = posterior.logEvidence();
         for (Pair p : found.values()) {
             all = Shares.logAdd(all, p.guess);
@@ -143,7 +144,8 @@ public final class PairSearch {
     /** One part is not counted broken twice. */
     private boolean apart(int one, int other) {
         String component = library.causes().get(one).component();
-        return component.isEmpty() || !component.equals(library.causes().get(other).component());
+        return component.isEmpty()
+                || !component.equals(library.causes().get(other).component());
     }
 
     private boolean moves(int cause, int q) {
@@ -177,7 +179,9 @@ public final class PairSearch {
     /** Rows of a pair as guessed from its parts; only what was observed has a value. */
     private float[] guessed(int one, int other) {
         int width = library.questions().size();
-        int n = Math.min(DRAWS, Math.min(library.signatures().draws(one), library.signatures().draws(other)));
+        int n = Math.min(
+                DRAWS,
+                Math.min(library.signatures().draws(one), library.signatures().draws(other)));
         float[] rows = new float[n * width];
         java.util.Arrays.fill(rows, Float.NaN);
         List<Integer> observed = new ArrayList<>();
@@ -224,7 +228,8 @@ public final class PairSearch {
                 .mapToDouble(Cause::weight)
                 .sum();
         double known = 1 - with.inference().assumptions().somethingElse();
-        double omitted = Math.log(known * Math.max(0, all - kept) / sum) + with.readings().logBest();
+        double omitted = Math.log(known * Math.max(0, all - kept) / sum)
+                + with.readings().logBest();
         return Math.exp(omitted - Shares.logAdd(with.logEvidence(), omitted));
     }
 }

@@ -50,7 +50,8 @@ class PairSearchTest {
         PairSearch search = new PairSearch(singles, 0.0025 / 0.0975);
         List<PairSearch.Pair> pairs = search.best(5);
         assertThat(pairs).hasSize(1);
-        Posterior both = Inference.of(with(library, pairs), Assumptions.TEXTBOOK).posterior(singles.observations());
+        Posterior both =
+                Inference.of(with(library, pairs), Assumptions.TEXTBOOK).posterior(singles.observations());
         assertThat(both.share(3)).isCloseTo(0.886935, within(1e-5));
         assertThat(both.share(0)).isCloseTo(0.107410, within(1e-5));
         assertThat(search.bound(both)).isZero();
@@ -105,9 +106,8 @@ class PairSearchTest {
             Posterior found = Inference.of(with(library, few)).posterior(seen);
             boolean agrees = all.best().id().equals(found.best().id());
             same += agrees ? 1 : 0;
-            double omitted = 1 - few.stream()
-                    .mapToDouble(p -> all.share(p.cause().id()))
-                    .sum();
+            double omitted =
+                    1 - few.stream().mapToDouble(p -> all.share(p.cause().id())).sum();
             for (int c = 0; c <= library.causes().size(); c++) {
                 omitted -= c < library.causes().size() ? all.share(c) : all.share(Cause.SOMETHING_ELSE);
             }
@@ -121,9 +121,7 @@ class PairSearchTest {
         List<PairSearch.Pair> all = new ArrayList<>();
         for (int one = 1; one < library.causes().size(); one++) {
             for (int other = one + 1; other < library.causes().size(); other++) {
-                Cause both = library.causes()
-                        .get(one)
-                        .and(library.causes().get(other), search.weight(one, other));
+                Cause both = library.causes().get(one).and(library.causes().get(other), search.weight(one, other));
                 all.add(new PairSearch.Pair(one, other, both, 0));
             }
         }
@@ -148,7 +146,8 @@ class PairSearchTest {
         assertThat(inference.posterior(a).share(3))
                 .isGreaterThan(inference.posterior(Observations.none()).share(3));
         assertThat(Left.of(more, 3, a).orElseThrow().id()).isEqualTo("mend b");
-        Observations together = Observations.of(Observation.stillBad(both.repair().id()));
+        Observations together =
+                Observations.of(Observation.stillBad(both.repair().id()));
         assertThat(inference.posterior(together).share(1)).isZero();
         assertThat(inference.posterior(together).share(3)).isZero();
         assertThat(Left.of(more, 3, together)).isEmpty();
