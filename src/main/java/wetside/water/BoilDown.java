@@ -45,40 +45,56 @@ public record BoilDown(Equilibrium at, boolean carbonLeaves, boolean falls) {
         Composition all = feed;
         double left = 1;
         double end = 1 / factor;
+        double rate = 0;
+        double[] fallen = {0};
         for (double step = FIRST_STEP; carbonLeaves && left > end * (1 + 1e-12); step *= WIDEN) {
             double next = Math.max(end, left * (1 - Math.min(step, WIDEST)));
             double middle = (left + next) / 2;
-            double whole = stripped(all, left, next);
-            double halves = stripped(all.withCarbon(stripped(all, left, middle)), middle, next);
+            double whole = stripped(all, left, next, rate, fallen);
+            rate = (all.carbon() - whole) / (left - next);
+            Composition half = all.withCarbon(stripped(all, left, middle, rate, fallen));
+            double halves = stripped(half, middle, next, rate, fallen);
             all = all.withCarbon(Math.max(0, 2 * halves - whole));
             left = next;
         }
-        Composition liquid = liquid(all, end);
+        Composition liquid = liquid(all, end, fallen);
         double calciumFallen = all.calcium() - liquid.calcium() * end;
         double sulfate = all.sulfate() - liquid.sulfate() * end;
         return new Left(liquid, calciumFallen - sulfate, sulfate);
     }
 
     /** Dissolved per kilogram, when {@code all} is what there is dissolved and fallen in the rest {@code left}. */
-    private Composition liquid(Composition all, double left) {
+    private Composition liquid(Composition all, double left, double[] fallen) {
         Composition held = all.times(1 / left);
-        return falls ? Precipitation.settled(at, held) : held;
+        if (!falls) {
+            return held;
+        }
+        Composition settled = Precipitation.settled(at, held, fallen[0]);
+        fallen[0] = held.calcium() - settled.calcium() - (held.sulfate() - settled.sulfate());
+        return settled;
     }
 
-    /** All carbon there is after steam has left, implicit in what is free at its end [mol]. */
-    private double stripped(Composition all, double left, double next) {
+    /**
+     * All carbon there is after steam has left, implicit in what is free at its end [mol].
+     *
+     * @param rate   how much left per steam the step before
+     * @param fallen calcite out of a kilogram the last time, a guess that is kept up [mol]
+     */
+    private double stripped(Composition all, double left, double next, double rate, double[] fallen) {
         Constants k = at.constants();
         double d = WATER / (k.set().henry(k.temperature()) * Constants.vapourPressure(k.temperature()));
         double before = all.carbon();
-        return Roots.increasing(
+        double near = Math.max(0, before - rate * (left - next));
+        return Roots.close(
                 n -> n
                         - before
                         + d
                                 * (left - next)
-                                * at.of(liquid(all.withCarbon(n), next)).amount(Species.CO2),
-                before * 0.999,
+                                * at.of(liquid(all.withCarbon(n), next, fallen)).amount(Species.CO2),
+                near,
+                0.02 * (before - near) - 1e-6 * before,
                 0,
                 before,
-                1e-13);
+                1e-11);
     }
 }

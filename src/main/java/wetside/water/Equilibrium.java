@@ -1,7 +1,5 @@
 package wetside.water;
 
-import java.util.function.DoubleUnaryOperator;
-
 /**
  * All dissolved forms of a water at one temperature: mass balances of every total, ion pairs, activity coefficients after
  * Truesdell and Jones. Keeps its last answer as a first guess, so it is not for two threads.
@@ -13,15 +11,14 @@ import java.util.function.DoubleUnaryOperator;
  * <p>Source: checks/water.md section 2 (recipe and constants). Checked: WaterChemistryPublishedTest.
  */
 public final class Equilibrium {
-    private static final double PH_LEAST = 1;
-    private static final double PH_MOST = 13;
-    private static final double SAME = 1e-12;
+    private static final double SAME = 1e-11;
     private static final int ROUNDS = 200;
 
     private final Constants k;
     private final double[] m = new double[Species.ALL.length];
     private final double[] gamma = new double[Species.ALL.length];
     private double ionic = Double.NaN;
+    private double gammaOf = Double.NaN;
     private double carbonate;
     private double lastPh = 7.5;
 
@@ -37,34 +34,95 @@ public final class Equilibrium {
         return k;
     }
 
+    /** What is known of a water's carbon beside its alkalinity. */
+    private enum Given {
+        CARBON,
+        PH,
+        GAS
+    }
+
     /** The water in a closed vessel at this temperature: alkalinity and carbon are what they are, pH follows. */
     public Solution of(Composition c) {
-        start(c);
-        double ph = Roots.increasing(x -> alkalinity(x, c) - c.alkalinity(), lastPh, PH_LEAST, PH_MOST, 1e-10);
-        alkalinity(ph, c);
-        lastPh = ph;
-        return solution(c, ph);
+        double h = solve(c, Given.CARBON, c.carbon());
+        lastPh = -Math.log10(h);
+        return solution(c, lastPh);
     }
 
     /** A sample whose pH was measured at this temperature: its carbon is what alkalinity and pH say. */
     public Composition sampled(Composition c, double ph) {
-        start(c);
-        forms(Math.pow(10, -ph), c, false);
+        solve(c, Given.PH, Math.pow(10, -ph));
         return c.withCarbon(Math.max(0, carbonOf(m)));
     }
 
     /** The water in touch with a gas of a given partial pressure of carbon dioxide [atm]. */
     public Solution openTo(Composition c, double atmospheres) {
-        double dissolved = k.set.henry(k.kelvin) * atmospheres;
+        double h = solve(c, Given.GAS, k.set.henry(k.kelvin) * atmospheres * k.first * k.second);
+        return solution(c.withCarbon(carbonOf(m)), -Math.log10(h));
+    }
+
+    /**
+     * Solves all forms: hydrogen by Newton's method on the balance of alkalinity with pairs and activity coefficients of
+     * the round before, then those anew, until nothing moves.
+     *
+     * @param given carbon [mol/kg], activity of hydrogen, or activity of carbonate times the square of that of hydrogen
+     * @return activity of hydrogen
+     */
+    private double solve(Composition c, Given kind, double given) {
         start(c);
-        DoubleUnaryOperator excess = x -> {
-            carbonate = dissolved * k.first * k.second / Math.pow(10, -2 * x);
-            forms(Math.pow(10, -x), c, null);
-            return alkalinityOf(m) - c.alkalinity();
-        };
-        double ph = Roots.increasing(excess, lastPh, PH_LEAST, PH_MOST, 1e-10);
-        excess.applyAsDouble(ph);
-        return solution(c.withCarbon(carbonOf(m)), ph);
+        double h = kind == Given.PH ? given : Math.pow(10, -lastPh);
+        for (int round = 0; round < ROUNDS; round++) {
+            double hWas = h;
+            double was = carbonate;
+            coefficients();
+            CarbonBalance balance = balance(c);
+            h = switch (kind) {
+                case PH -> h;
+                case CARBON -> balance.closed(h, given, c.alkalinity());
+                case GAS -> balance.open(h, given, c.alkalinity());
+            };
+            carbonate = switch (kind) {
+                case PH -> balance.carbonate(h, c.alkalinity());
+                case CARBON -> given / balance.carbonPerCarbonate(h);
+                case GAS -> given / (h * h);
+            };
+            place(h, c);
+            double now = ionicStrength();
+            boolean still = Math.abs(now - ionic) <= SAME * (now + 1e-12)
+                    && Math.abs(h - hWas) <= SAME * h
+                    && Math.abs(carbonate - was) <= SAME * carbonate;
+            ionic = now;
+            if (still) {
+                break;
+            }
+        }
+        return h;
+    }
+
+    /** How carbon and alkalinity hang on hydrogen while activities of all others stand still. */
+    private CarbonBalance balance(Composition c) {
+        double ca = activity(Species.CA);
+        double mg = activity(Species.MG);
+        double na = activity(Species.NA);
+        double bicarbonates = per(Species.HCO3)
+                + ca * unit(Species.CAHCO3)
+                + mg * unit(Species.MGHCO3)
+                + na * unit(Species.NAHCO3);
+        double carbonates = per(Species.CO3)
+                + ca * unit(Species.CACO3)
+                + mg * unit(Species.MGCO3)
+                + na * unit(Species.NACO3);
+        return new CarbonBalance(
+                per(Species.CO2) / (k.first * k.second),
+                bicarbonates / k.second,
+                carbonates,
+                k.water * per(Species.OH) + ca * unit(Species.CAOH) + mg * unit(Species.MGOH),
+                per(Species.H) + activity(Species.SO4) * unit(Species.HSO4),
+                c.silica(),
+                unit(Species.H3SIO4) * gamma[Species.H4SIO4.ordinal()]);
+    }
+
+    private double per(Species s) {
+        return 1 / gamma[s.ordinal()];
     }
 
     /** How far a mineral is from falling out: 0 at the limit, positive beyond; NaN where one of its ions is absent. */
@@ -79,12 +137,6 @@ public final class Equilibrium {
 
     private double activity(Species s) {
         return m[s.ordinal()] * gamma[s.ordinal()];
-    }
-
-    /** Alkalinity that a water with this carbon has at a pH [eq/kg]. */
-    private double alkalinity(double ph, Composition c) {
-        forms(Math.pow(10, -ph), c, true);
-        return alkalinityOf(m);
     }
 
     private void start(Composition c) {
@@ -107,34 +159,11 @@ public final class Equilibrium {
         }
     }
 
-    /**
-     * Solves all forms at an activity of hydrogen.
-     *
-     * @param byCarbon true: carbon is given; false: alkalinity is; null: the activity of carbonate is
-     */
-    private void forms(double h, Composition c, Boolean byCarbon) {
-        double was = Double.NaN;
-        for (int round = 0; round < ROUNDS; round++) {
-            coefficients();
-            place(h, c);
-            if (byCarbon != null) {
-                double unit = byCarbon ? carbonOf(m) : carbonateAlkalinityOf(m);
-                double wanted = byCarbon ? c.carbon() : c.alkalinity() - otherAlkalinityOf(m);
-                double factor = unit > 0 ? Math.max(0, wanted) / unit : 0;
-                carbonate = factor > 0 ? carbonate * factor : 1e-30;
-                scaleCarbon(factor);
-            }
-            double now = ionicStrength();
-            boolean still = Math.abs(now - ionic) <= SAME * (now + 1e-12) && Math.abs(carbonate / was - 1) <= SAME;
-            ionic = now;
-            was = carbonate;
-            if (still) {
-                return;
-            }
-        }
-    }
-
     private void coefficients() {
+        if (Math.abs(ionic - gammaOf) <= 1e-11 * ionic) {
+            return;
+        }
+        gammaOf = ionic;
         double root = Math.sqrt(ionic);
         for (int i = 0; i < gamma.length; i++) {
             gamma[i] = Math.exp(-k.pull[i] * root / (1 + k.spread[i] * root) + k.linear[i] * ionic);
@@ -230,12 +259,6 @@ public final class Equilibrium {
         m[s.ordinal()] = amount;
     }
 
-    private void scaleCarbon(double factor) {
-        for (Species s : CARBON) {
-            m[s.ordinal()] *= factor;
-        }
-    }
-
     private static final Species[] CARBON = {
         Species.CO2,
         Species.HCO3,
@@ -254,31 +277,6 @@ public final class Equilibrium {
             sum += m[s.ordinal()];
         }
         return sum;
-    }
-
-    private static double carbonateAlkalinityOf(double[] m) {
-        return m[Species.HCO3.ordinal()]
-                + m[Species.CAHCO3.ordinal()]
-                + m[Species.MGHCO3.ordinal()]
-                + m[Species.NAHCO3.ordinal()]
-                + 2
-                        * (m[Species.CO3.ordinal()]
-                                + m[Species.CACO3.ordinal()]
-                                + m[Species.MGCO3.ordinal()]
-                                + m[Species.NACO3.ordinal()]);
-    }
-
-    private static double otherAlkalinityOf(double[] m) {
-        return m[Species.OH.ordinal()]
-                + m[Species.CAOH.ordinal()]
-                + m[Species.MGOH.ordinal()]
-                + m[Species.H3SIO4.ordinal()]
-                - m[Species.H.ordinal()]
-                - m[Species.HSO4.ordinal()];
-    }
-
-    private static double alkalinityOf(double[] m) {
-        return carbonateAlkalinityOf(m) + otherAlkalinityOf(m);
     }
 
     private double ionicStrength() {

@@ -13,6 +13,11 @@ public final class Precipitation {
      * @return [mol/kg]; negative where it would dissolve that much
      */
     public static double calcite(Equilibrium at, Composition c) {
+        return calcite(at, c, 0);
+    }
+
+    /** @param near a good guess, 0 for none */
+    private static double calcite(Equilibrium at, Composition c, double near) {
         double most = 0.999999 * Math.min(c.calcium(), c.carbon());
         if (!(most > 0)) {
             return dissolving(at, c, 0);
@@ -20,6 +25,10 @@ public final class Precipitation {
         double index = at.of(c).index(Mineral.CALCITE);
         if (index <= 0) {
             return dissolving(at, c, most);
+        }
+        if (near > 0 && near < most) {
+            return Roots.close(
+                    x -> -at.of(c.withoutCalcite(x)).index(Mineral.CALCITE), near, 1e-3 * near, 0, most, 1e-12);
         }
         return Roots.increasing(
                 x -> -at.of(c.withoutCalcite(x)).index(Mineral.CALCITE), guess(index) * most, 0, most, 1e-12);
@@ -46,18 +55,28 @@ public final class Precipitation {
 
     /** The water after calcite has fallen out as far as it can; unchanged where nothing falls. */
     public static Composition withoutExcess(Equilibrium at, Composition c) {
+        return withoutExcess(at, c, 0);
+    }
+
+    private static Composition withoutExcess(Equilibrium at, Composition c, double near) {
         double index = at.of(c).index(Mineral.CALCITE);
-        return index > 0 ? c.withoutCalcite(calcite(at, c)) : c;
+        return index > 0 ? c.withoutCalcite(calcite(at, c, near)) : c;
     }
 
     /**
      * The water after calcite and anhydrite have fallen out as far as they can, each in turn until both are still.
      */
     public static Composition settled(Equilibrium at, Composition c) {
+        return settled(at, c, 0);
+    }
+
+    /** @param near how much calcite falls, as far as one can guess; 0 where one cannot */
+    static Composition settled(Equilibrium at, Composition c, double near) {
         Composition now = c;
         for (int turn = 0; turn < 50; turn++) {
-            Composition next = withoutSulfateExcess(at, withoutExcess(at, now));
-            if (Math.abs(next.calcium() - now.calcium()) <= 1e-9 * now.calcium()) {
+            Composition without = withoutExcess(at, now, turn == 0 ? near : 0);
+            Composition next = withoutSulfateExcess(at, without);
+            if (next == without || Math.abs(next.calcium() - now.calcium()) <= 1e-9 * now.calcium()) {
                 return next;
             }
             now = next;

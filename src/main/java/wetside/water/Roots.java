@@ -39,6 +39,36 @@ final class Roots {
         return x;
     }
 
+    /**
+     * The same from two good guesses by secants, as long as they come nearer; else as above.
+     */
+    static double close(DoubleUnaryOperator f, double near, double by, double least, double most, double exact) {
+        double a = Math.min(most, Math.max(least, near));
+        double b = Math.min(most, Math.max(least, near + by));
+        if (a == b) {
+            return increasing(f, near, least, most, exact);
+        }
+        double fa = f.applyAsDouble(a);
+        double fb = f.applyAsDouble(b);
+        for (int i = 0; i < 8; i++) {
+            double x = b - fb * (b - a) / (fb - fa);
+            if (!(x > least && x < most)) {
+                break;
+            }
+            a = b;
+            fa = fb;
+            b = x;
+            fb = f.applyAsDouble(x);
+            if (Math.abs(b - a) <= exact || fb == 0) {
+                return b;
+            }
+            if (Math.abs(fb) > Math.abs(fa)) {
+                break;
+            }
+        }
+        return increasing(f, near, least, most, exact);
+    }
+
     private static double between(DoubleUnaryOperator f, double a0, double fa0, double b0, double fb0, double exact) {
         double a = a0;
         double b = b0;
