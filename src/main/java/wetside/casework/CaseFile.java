@@ -6,6 +6,7 @@ import java.time.YearMonth;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import wetside.analysis.WaterSheet;
 import wetside.diagnosis.Who;
 import wetside.kind.Kinds;
 import wetside.machine.Installation;
@@ -41,12 +42,14 @@ public record CaseFile(
                 "built",
                 "built for",
                 "installation",
+                "water",
                 "complaint",
                 "who",
                 "found",
                 "expected",
                 "remarks");
         Installation place = root.find("installation").map(Installation::read).orElse(Installation.UNKNOWN);
+        place = fed(root, file, place);
         Who who = root.has("who") ? Candidates.who(root.choice("who", WHO)) : Who.OWNER;
         List<Found> found = new ArrayList<>();
         if (root.has("found")) {
@@ -61,6 +64,25 @@ public record CaseFile(
         Machine meant = machines.machine(revision(root, machines), supply(root, machines, place));
         root.check();
         return new CaseFile(file.toString(), Installed.of(meant, place), complaint, who, found, expected);
+    }
+
+    /** The conductivity of the water whose sheet the case names. */
+    private static Installation fed(Node root, Path file, Installation place) {
+        Node water = root.find("water").orElse(null);
+        if (water == null || water.text().isEmpty()) {
+            return place;
+        }
+        if (place.facts().containsKey(Installation.Fact.CONDUCTIVITY)) {
+            water.problem("the installation says the water's conductivity already; say one of them");
+            return place;
+        }
+        Path sheet = file.toAbsolutePath().resolveSibling(water.text());
+        if (!Files.isRegularFile(sheet)) {
+            water.problem("there is no water sheet " + water.text() + " beside this case");
+            return place;
+        }
+        return place.with(
+                Installation.Fact.CONDUCTIVITY, WaterSheet.read(sheet).known());
     }
 
     /** A machine file is looked for beside the case first. */

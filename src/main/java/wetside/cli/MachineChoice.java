@@ -1,5 +1,6 @@
 package wetside.cli;
 
+import java.nio.file.Path;
 import java.time.YearMonth;
 import java.time.format.DateTimeParseException;
 import java.util.ArrayList;
@@ -7,6 +8,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import picocli.CommandLine.Option;
+import wetside.analysis.WaterSheet;
 import wetside.casework.Installed;
 import wetside.kind.Kinds;
 import wetside.machine.Installation;
@@ -43,6 +45,12 @@ final class MachineChoice {
 
     @Option(names = "--water-conductivity", paramLabel = "K", description = "e.g. \"350 µS/cm\"")
     private String conductivity;
+
+    @Option(
+            names = "--water",
+            paramLabel = "SHEET",
+            description = "water sheet of its water, instead of a conductivity")
+    private String water;
 
     @Option(names = "--voltage", paramLabel = "U", description = "at the socket, e.g. \"230 V\"")
     private String voltage;
@@ -81,6 +89,9 @@ final class MachineChoice {
         }
         if (fedFrom != null) {
             given.add("--fed-from");
+        }
+        if (water != null) {
+            given.add("--water");
         }
         facts().forEach((fact, said) -> {
             if (said != null) {
@@ -139,7 +150,14 @@ final class MachineChoice {
                 place = place.with(fact.getKey(), known(fact.getKey(), fact.getValue()));
             }
         }
-        return place;
+        if (water == null) {
+            return place;
+        }
+        if (conductivity != null) {
+            throw new BadArgument("say --water or --water-conductivity, not both");
+        }
+        return place.with(
+                Installation.Fact.CONDUCTIVITY, WaterSheet.read(Path.of(water)).known());
     }
 
     private Map<Installation.Fact, String> facts() {

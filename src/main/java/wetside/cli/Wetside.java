@@ -28,6 +28,7 @@ import wetside.run.NoSuchThing;
             CabinetCommand.class,
             PartCommand.class,
             TourCommand.class,
+            WaterCommand.class,
             SchemaCommand.class,
             NewCommand.class,
             BenchCommand.class,

@@ -10,6 +10,7 @@ enum Room {
     PHYSICS("a law of nature holds, and is checked, without any machine", "units"),
     WATER("chemistry holds for any water, in a machine or in a glass", "units"),
     MACHINE("what a machine file says can be read, checked and drawn without any physics", "units"),
+    ANALYSIS("a water is known better or worse whatever it runs through", "units water machine"),
     BLUEPRINT(
             "its words serve every kind, so it knows none; from a machine it takes only what is joined",
             "units physics machine"),
@@ -26,10 +27,13 @@ enum Room {
     DIAGNOSIS("inference knows neither machine nor twin, so it can be held against published examples", "units"),
     CASEWORK(
             "the one place where twin and inference meet",
-            "units physics machine blueprint kind plant run procedure diagnosis"),
+            "units physics water machine analysis blueprint kind plant run procedure diagnosis"),
     JUDGING(
             "judging plays whole jobs against the twin; nothing that finds faults may know it is judged",
             "units machine kind run procedure diagnosis casework"),
+    FEEDWATER(
+            "the one place where chemistry and twin meet",
+            "units water machine analysis blueprint kind plant run procedure casework drawing page"),
     DRAWING("a picture shows a machine and a run and computes nothing of its own", "units machine kind run"),
     PAGE("a sheet of paper does not know what is on it; its colours are those of drawings", "drawing"),
     CABINET("where parts sit follows from boxes and panels, whatever the parts do", "units machine kind drawing page"),
@@ -45,12 +49,12 @@ enum Room {
     SHOP("a workshop's data outlives every page that shows it", "units"),
     BENCH(
             "the browser is a door like the command line: it shows what others compute and keep",
-            "units physics water machine blueprint kind plant run procedure diagnosis casework drawing page cabinet card"
-                    + " tour map shop"),
+            "units physics water machine analysis blueprint kind plant run procedure diagnosis casework feedwater drawing"
+                    + " page cabinet card tour map shop"),
     CLI(
             "the command line is one of several doors, so nothing behind it may know it",
-            "units physics machine blueprint kind plant run procedure diagnosis casework drawing page cabinet card tour map"
-                    + " shop bench judging");
+            "units physics water machine analysis blueprint kind plant run procedure diagnosis casework feedwater drawing"
+                    + " page cabinet card tour map shop bench judging");
 
     final String reason;
     private final List<String> mayUse;

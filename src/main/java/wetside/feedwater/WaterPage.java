@@ -1,0 +1,163 @@
+package wetside.feedwater;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import wetside.analysis.Content;
+import wetside.analysis.Heated;
+import wetside.analysis.Measured;
+import wetside.analysis.WaterSheet;
+import wetside.drawing.HeatCurve;
+import wetside.drawing.IonBalance;
+import wetside.page.Block;
+import wetside.page.Level;
+import wetside.page.Sheet;
+import wetside.water.Composition;
+
+/** Advice on a water for its owner, to print. */
+public final class WaterPage {
+    private static final double COLDEST = 10;
+    private static final double HOTTEST = 140;
+    private static final double STEP = 10;
+
+    private final WaterSheet sheet;
+    private final Advice advice;
+    private final LocalDate from;
+
+    public WaterPage(WaterSheet sheet, Advice advice, LocalDate from) {
+        this.sheet = sheet;
+        this.advice = advice;
+        this.from = from;
+    }
+
+    public Sheet sheet() {
+        List<Sheet.Section> sections = new ArrayList<>();
+        sections.add(new Sheet.Section("Verdicts", verdicts()));
+        sections.add(new Sheet.Section("What is in it", balance(), measured()));
+        sections.add(new Sheet.Section("Scale by temperature", curve()));
+        if (!advice.forecasts().isEmpty()) {
+            List<Block> blocks = new ArrayList<>();
+            List<String> lines = new ArrayList<>(Descaling.dates(advice.forecasts(), from));
+            lines.add(0, sheet.use().words() + ".");
+            blocks.add(new Block.Prose(lines));
+            blocks.add(new Block.Caution(Level.TECHNICIAN, "Descaling is work with acid", Descaling.CAUTIONS.get(0)));
+            blocks.add(new Block.Prose(Descaling.CAUTIONS.subList(1, Descaling.CAUTIONS.size())));
+            sections.add(new Sheet.Section("Scale to come", blocks));
+        }
+        return new Sheet(sheet.title(), "water advice", plate(), lead(), sections, note());
+    }
+
+    private Sheet.Plate plate() {
+        Composition c = advice.waters().middle();
+        List<Sheet.Cell> cells = new ArrayList<>();
+        advice.machine()
+                .installed()
+                .ifPresent(i -> cells.add(
+                        new Sheet.Cell("Machine", i.machine().identity().title())));
+        cells.add(new Sheet.Cell("Hardness", shown(2, c.hardness())));
+        cells.add(new Sheet.Cell("Alkalinity", shown(1, c.alkalinity())));
+        cells.add(new Sheet.Cell(
+                "Conductivity, 25 °C", Said.number(advice.conductivity().middle() * 1e4, 0) + " µS/cm"));
+        return new Sheet.Plate(cells);
+    }
+
+    private static String shown(double perMol, double v) {
+        return Said.number(v * perMol * 28.0387e2, 1) + " °dH";
+    }
+
+    private String lead() {
+        List<String> act = concerns(Verdict.Grade.ACT);
+        List<String> watch = concerns(Verdict.Grade.WATCH);
+        if (act.isEmpty() && watch.isEmpty()) {
+            return "This water is fine in every respect looked at.";
+        }
+        String first = act.isEmpty() ? "Nothing is urgent. " : "To act on: " + String.join(", ", act) + ". ";
+        return first + (watch.isEmpty() ? "" : "To keep an eye on: " + String.join(", ", watch) + ".");
+    }
+
+    private List<String> concerns(Verdict.Grade grade) {
+        return advice.verdicts().stream()
+                .filter(v -> v.grade() == grade)
+                .map(Verdict::concern)
+                .toList();
+    }
+
+    private Block verdicts() {
+        List<Block.Row> rows = new ArrayList<>();
+        for (Verdict v : advice.verdicts()) {
+            rows.add(new Block.Row(
+                    null,
+                    v.grade() == Verdict.Grade.ACT,
+                    List.of(v.concern(), v.grade().word(), v.value() + ". " + capital(v.reason()) + ".")));
+        }
+        return new Block.Table(
+                List.of(Block.Column.words("About"), Block.Column.words("Verdict"), Block.Column.words("Why")), rows);
+    }
+
+    private static String capital(String s) {
+        return s.isEmpty() ? s : s.substring(0, 1).toUpperCase(Locale.ROOT) + s.substring(1);
+    }
+
+    private Block balance() {
+        List<IonBalance.Ion> positive = new ArrayList<>();
+        List<IonBalance.Ion> negative = new ArrayList<>();
+        for (Contents.Row row : Contents.of(advice.waters())) {
+            if (!Double.isNaN(row.charges())) {
+                (row.positive() ? positive : negative)
+                        .add(new IonBalance.Ion(
+                                row.name(),
+                                row.charges(),
+                                Said.number(row.milligrams().middle(), row.digits()) + " mg/l"));
+            }
+        }
+        Composition c = advice.waters().middle();
+        double temporary = 1e3 * Math.min(2 * c.hardness(), Math.max(0, c.alkalinity()));
+        return new Block.Drawing(
+                IonBalance.draw(positive, negative, temporary),
+                "Charges of the ions in this water, positive and negative side by side",
+                "",
+                0.95);
+    }
+
+    private Block measured() {
+        List<Block.Fact> facts = new ArrayList<>();
+        for (Map.Entry<Content, Measured> e : sheet.measured().entrySet()) {
+            facts.add(new Block.Fact(e.getKey().words(), e.getValue().said()));
+        }
+        if (!sheet.assumed().isEmpty()) {
+            facts.add(new Block.Fact("assumed", String.join("; ", sheet.assumed())));
+        }
+        return new Block.Facts(facts);
+    }
+
+    private Block curve() {
+        int n = (int) ((HOTTEST - COLDEST) / STEP) + 1;
+        double[][] v = new double[4][n];
+        for (int i = 0; i < n; i++) {
+            v[0][i] = COLDEST + i * STEP;
+            Heated h = Heated.of(advice.waters(), advice.set(), v[0][i] + 273.15);
+            v[1][i] = h.index().low();
+            v[2][i] = h.index().middle();
+            v[3][i] = h.index().high();
+        }
+        List<HeatCurve.Mark> marks = advice.machine().hot().stream()
+                .map(h -> new HeatCurve.Mark(h.kelvin() - 273.15, h.name()))
+                .toList();
+        return new Block.Drawing(
+                HeatCurve.draw("calcite index: above 0 lime can fall", new HeatCurve.Curve(v[0], v[1], v[2], v[3]), marks),
+                "Calcite index over temperature with the machine's temperatures",
+                "Band: what was not measured, and above 90 °C ±0.2 for constants carried on past their measurements.",
+                0.95);
+    }
+
+    private String note() {
+        return "Computed from what was measured, by " + (advice.set().name().equals("STANDARD")
+                        ? "the constants of Plummer and Busenberg (1982)"
+                        : "the high-temperature constants")
+                + "; ranges are 5 to 95 % of the waters the analysis may mean. "
+                + (advice.forecasts().isEmpty() ? "" : Descaling.ASSUMED + " ")
+                + "Local codes and the machine's maker come first.";
+    }
+}
