@@ -23,10 +23,11 @@ import wetside.machine.Wording;
  * @param complaint in the owner's words
  * @param who       who is on the line
  * @param found     answers so far, as written
+ * @param earlier   readings of this machine from when nothing was wrong with it
  * @param expected  for examples: the cause expected first, empty otherwise
  */
 public record CaseFile(
-        String source, Installed installed, String complaint, Who who, List<Found> found, List<String> expected) {
+        String source, Installed installed, String complaint, Who who, List<Found> found, List<Found> earlier, List<String> expected) {
     private static final List<String> WHO = List.of("owner", "technician", "qualified");
 
     /** One answer as written, with its place in the file. */
@@ -46,15 +47,14 @@ public record CaseFile(
                 "complaint",
                 "who",
                 "found",
+                "when it worked",
                 "expected",
                 "remarks");
         Installation place = root.find("installation").map(Installation::read).orElse(Installation.UNKNOWN);
         place = fed(root, file, place);
         Who who = root.has("who") ? Candidates.who(root.choice("who", WHO)) : Who.OWNER;
-        List<Found> found = new ArrayList<>();
-        if (root.has("found")) {
-            root.entries("found").forEach((id, answer) -> found.add(new Found(id, answer)));
-        }
+        List<Found> found = found(root, "found");
+        List<Found> earlier = found(root, "when it worked");
         String complaint = root.text("complaint", "");
         List<String> expected = root.has("expected") ? root.texts("expected") : List.of();
         Node machine = root.need("machine");
@@ -63,7 +63,15 @@ public record CaseFile(
         MachineFile machines = MachineFile.find(beside(file, named), Kinds.declarations());
         Machine meant = machines.machine(revision(root, machines), supply(root, machines, place));
         root.check();
-        return new CaseFile(file.toString(), Installed.of(meant, place), complaint, who, found, expected);
+        return new CaseFile(file.toString(), Installed.of(meant, place), complaint, who, found, earlier, expected);
+    }
+
+    private static List<Found> found(Node root, String section) {
+        List<Found> found = new ArrayList<>();
+        if (root.has(section)) {
+            root.entries(section).forEach((id, answer) -> found.add(new Found(id, answer)));
+        }
+        return found;
     }
 
     /** The conductivity of the water whose sheet the case names. */

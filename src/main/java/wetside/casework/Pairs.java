@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.atomic.AtomicLong;
 import wetside.diagnosis.Cause;
+import wetside.diagnosis.Earlier;
 import wetside.diagnosis.Library;
 import wetside.diagnosis.inference.PairSearch;
 import wetside.diagnosis.inference.Posterior;
@@ -45,7 +46,8 @@ public final class Pairs {
         for (int i = 0; i < rows.length; i++) {
             PairSearch.Pair pair = pairs.get(i);
             causes.add(pair.cause());
-            rows[i] = known.computeIfAbsent(pair.cause().id(), id -> rows(pair));
+            float[] run = known.computeIfAbsent(pair.cause().id(), id -> rows(pair));
+            rows[i] = Earlier.behind(library, run, casework.askings().size());
         }
         return library.with(causes, rows);
     }

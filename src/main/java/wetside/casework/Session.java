@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import wetside.diagnosis.Earlier;
 import wetside.diagnosis.Library;
 import wetside.diagnosis.Observation;
 import wetside.diagnosis.Observations;
@@ -36,6 +37,7 @@ public final class Session {
     private Library library;
     private Inference singles;
     private Observations observations = Observations.none();
+    private Observations earlier = Observations.none();
     private Posterior posterior;
     private List<PairSearch.Pair> tried = List.of();
 
@@ -69,8 +71,16 @@ public final class Session {
     /** Goes on with a library of more draws. */
     public void sharpen(Library library) {
         this.library = library;
-        singles = inference(library);
+        singles = earlier.size() == 0
+                ? inference(library)
+                : Inference.of(Earlier.columns(Footprint.withoutSilent(library), earlier));
         believe();
+    }
+
+    /** Takes what this machine read when nothing was wrong with it: its own normal narrows the tolerances. */
+    public void earlier(Observations readings) {
+        earlier = readings;
+        sharpen(library);
     }
 
     public void learn(Observation observation) {
@@ -85,7 +95,7 @@ public final class Session {
 
     /** From single causes only: pairs are for {@link #tryPairs} to add, so that what was believed before leaves no trace. */
     private void believe() {
-        posterior = singles.posterior(observations);
+        posterior = singles.posterior(Earlier.observed(observations, earlier));
         tried = List.of();
     }
 
@@ -96,7 +106,7 @@ public final class Session {
 
     /** Runs pairs on the twin and lets them stand beside the single causes until something else is learnt. */
     public void tryPairs(List<PairSearch.Pair> worth) {
-        posterior = Inference.of(pairs.with(singles.library(), worth)).posterior(observations);
+        posterior = Inference.of(pairs.with(singles.library(), worth)).posterior(posterior.observations());
         tried = List.copyOf(worth);
     }
 

@@ -1,6 +1,7 @@
 package wetside.cli;
 
 import java.util.List;
+import java.util.stream.Stream;
 import wetside.casework.Answers;
 import wetside.casework.Asking;
 import wetside.casework.CaseFile;
@@ -9,6 +10,7 @@ import wetside.casework.Session;
 import wetside.casework.Signing;
 import wetside.diagnosis.Library;
 import wetside.diagnosis.Observation;
+import wetside.diagnosis.Observations;
 import wetside.diagnosis.Who;
 import wetside.diagnosis.inference.Posterior;
 import wetside.machine.Wording;
@@ -75,6 +77,8 @@ final class CaseDiagnosis {
 
     private Session session(List<Observation> found, Library library) {
         Session session = new Session(casework, library, who);
+        session.earlier(Observations.of(
+                given.earlier().stream().map(this::observation).toList()));
         found.forEach(session::learn);
         return session;
     }
@@ -82,6 +86,7 @@ final class CaseDiagnosis {
     /** What was found, all answers that are none told at once. */
     private List<Observation> observations() {
         List<Observation> found = given.found().stream().map(this::observation).toList();
+        given.earlier().forEach(this::observation);
         check();
         return found;
     }
@@ -120,8 +125,8 @@ final class CaseDiagnosis {
     }
 
     private void check() {
-        if (!given.found().isEmpty()) {
-            given.found().get(0).answer().check();
-        }
+        Stream.concat(given.found().stream(), given.earlier().stream())
+                .findFirst()
+                .ifPresent(f -> f.answer().check());
     }
 }

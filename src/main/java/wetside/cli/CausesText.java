@@ -5,6 +5,7 @@ import java.util.Locale;
 import wetside.casework.Answers;
 import wetside.casework.Session;
 import wetside.casework.Signing;
+import wetside.diagnosis.Earlier;
 import wetside.diagnosis.Observation;
 import wetside.diagnosis.Who;
 import wetside.diagnosis.inference.Alike;
@@ -91,9 +92,10 @@ final class CausesText {
     }
 
     private String said(Observation o) {
+        String reading = Earlier.reading(o.about());
         return session.casework()
-                .asking(o.about())
-                .map(a -> a.question().id() + ": " + Answers.words(a, o))
+                .asking(reading)
+                .map(a -> o.about() + ": " + Answers.words(a, o))
                 .orElse(o.about() + " did not help");
     }
 

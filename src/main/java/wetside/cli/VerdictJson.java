@@ -75,7 +75,8 @@ final class VerdictJson {
         m.put("wrongParts", Json.number(t.wrongParts()));
         m.put("hazardMinutes", Json.number(t.hazard()));
         m.put("handedOver", Json.number(t.handedOver()));
-        m.put("touched", Json.number(t.alarm()));
+        m.put("touched", Json.number(t.touched()));
+        m.put("alarm", Json.number(t.alarm()));
         m.put("brier", Json.number(t.brier()));
         m.put("logScore", Json.number(t.log()));
         m.put("covered", Json.number(t.covered()));

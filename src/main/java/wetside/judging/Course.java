@@ -26,6 +26,9 @@ final class Course {
     /** Nobody goes on for longer than this. */
     private static final int MOST_STEPS = 80;
 
+    /** From this share on a cause counts as named. */
+    private static final double FOUND = 0.8;
+
     private final Job job;
     private final Policy policy;
     private final Situation beginning;
@@ -42,7 +45,7 @@ final class Course {
     private double hazard;
     private int questions;
     private int wrongParts;
-    private boolean alarm;
+    private boolean touched;
 
     Course(Job job, Policy policy, Posterior nothingKnown, Pairs pairs, Situation beginning, List<String> chart) {
         this.job = job;
@@ -74,7 +77,6 @@ final class Course {
                 }
             }
         }
-        alarm = true;
         Belief last = belief();
         double bits = wetside.diagnosis.inference.Shares.bits(posterior.shares());
         cost += beginning.rates().callIn() + beginning.handover() * bits;
@@ -107,8 +109,20 @@ final class Course {
     }
 
     private Outcome outcome(Belief last, boolean handedOver) {
+        boolean named = !first.told().equals(Candidates.HEALTHY) && first.top() >= FOUND;
+        boolean alarm = named || wrongParts > 0 || handedOver;
         return new Outcome(
-                minutes, cost, questions, wrongParts, hazard, handedOver, alarm, first, last, List.copyOf(steps));
+                minutes,
+                cost,
+                questions,
+                wrongParts,
+                hazard,
+                handedOver,
+                touched || handedOver,
+                alarm,
+                first,
+                last,
+                List.copyOf(steps));
     }
 
     private void spend(Effort effort, Situation now) {
@@ -127,7 +141,7 @@ final class Course {
                 .orElseThrow();
         spend(repair.effort(), now);
         boolean explains = id.equals(Candidates.EXPLAIN);
-        alarm |= !explains;
+        touched |= !explains;
         for (String part : repair.parts()) {
             wrongParts += !explains && !isNeeded(part) && costsParts(part) ? 1 : 0;
             left.removeIf(c ->

@@ -13,7 +13,8 @@ import wetside.diagnosis.Observation;
  * @param wrongParts  repairs with a part or material that were not needed
  * @param hazard      minutes inside the machine or at live parts
  * @param handedOver  whether somebody else had to come
- * @param alarm       whether anything was done to the machine other than to explain it
+ * @param touched     whether anything was done to the machine other than to explain it
+ * @param alarm       whether a fault was named as found, a part fitted without need, or somebody called
  * @param first       belief when asking first gave way to doing
  * @param last        belief before the last thing done
  * @param steps       what was asked and done, in order
@@ -25,6 +26,7 @@ public record Outcome(
         int wrongParts,
         double hazard,
         boolean handedOver,
+        boolean touched,
         boolean alarm,
         Belief first,
         Belief last,

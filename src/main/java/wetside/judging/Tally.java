@@ -21,7 +21,8 @@ import java.util.function.ToDoubleFunction;
  * @param brier      of the belief when doing began, 0 to 2
  * @param log        minus the natural log of the share of the truth then
  * @param covered    share whose truth lay among the causes that held 90 % then
- * @param alarm      share where something was done to the machine, or somebody called to it
+ * @param touched    share where something was done to the machine, or somebody called to it
+ * @param alarm      share where a fault was named as found, a part fitted without need, or somebody called
  */
 public record Tally(
         int n,
@@ -38,6 +39,7 @@ public record Tally(
         double brier,
         double log,
         double covered,
+        double touched,
         double alarm) {
     /** A cause given no share at all is not infinitely wrong: that would drown everything else [nat]. */
     private static final double MOST = 20;
@@ -58,6 +60,7 @@ public record Tally(
                 mean(all, o -> o.first().brier()),
                 mean(all, o -> Math.min(MOST, -Math.log(o.first().ofTruth()))),
                 share(all, o -> o.first().covered()),
+                share(all, Outcome::touched),
                 share(all, Outcome::alarm));
     }
 
