@@ -66,7 +66,7 @@ final class WaterCommand implements Callable<Integer> {
             throw new BadArgument("say which water sheet, such as examples/water/tap.yaml; or compare, or recipe");
         }
         LocalDate day = day(from);
-        Written written = new Written(null, html, pdf);
+        Written written = new Written(console, null, html, pdf);
         WaterSheet read = WaterSheet.read(Path.of(sheet));
         MachineFacts facts = facts(machine, choice);
         Advice advice = Advice.of(read, facts, set(constants));
@@ -80,7 +80,7 @@ final class WaterCommand implements Callable<Integer> {
             written.html(() -> HtmlSheet.of(page));
             written.pdf(() -> PdfSheet.of(page));
         }
-        written.told(json ? line -> {} : console::line);
+        written.told(json);
         return advice.worst() == wetside.feedwater.Verdict.Grade.GOOD ? 0 : Wetside.FINDINGS;
     }
 
