@@ -21,7 +21,7 @@ class PicturesTest {
     @CsvSource({
         "twin-boiler-lever.svg, map twin-boiler-lever --svg -",
         "exchanger-two-group-shot.svg, map exchanger-two-group --colour pressure --svg -",
-        "spring-lever-rear.svg, cabinet spring-lever --from rear --svg -"
+        "twin-boiler-lever-right.svg, cabinet twin-boiler-lever --from right --svg -"
     })
     void picturesAreAsDrawnNow(String file, String command) throws IOException {
         ByteArrayOutputStream out = new ByteArrayOutputStream();
