@@ -84,7 +84,8 @@ public final class Session {
     }
 
     public void learn(Observation observation) {
-        observations = observations.without(observation.about()).with(observation);
+        boolean again = observation.kind() == Observation.Kind.STILL_BAD;
+        observations = (again ? observations : observations.without(observation.about())).with(observation);
         believe();
     }
 

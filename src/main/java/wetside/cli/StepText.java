@@ -39,6 +39,10 @@ final class StepText {
 
     private void repair(Step step, boolean told) {
         console.text("Next: ", step.words());
+        boolean again = session.observations().about(step.id()).isPresent();
+        if (again) {
+            console.text("  ", "Done once already, and not every repair holds: check that work, then once more with another part.");
+        }
         if (!told) {
             console.text("  ", effort(step.effort(), step.minutes(), ""));
             for (String part : Repair.parts(step.id())) {

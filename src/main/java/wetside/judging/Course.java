@@ -144,8 +144,12 @@ final class Course {
         touched |= !explains;
         for (String part : repair.parts()) {
             wrongParts += !explains && !isNeeded(part) && costsParts(part) ? 1 : 0;
-            left.removeIf(c ->
-                    mends(part, c) && job.holds(part, causes.get(c).repair().works()));
+            long tries = posterior.observations().stream()
+                    .filter(o -> o.kind() == Observation.Kind.STILL_BAD)
+                    .filter(o -> Repair.parts(o.about()).contains(part))
+                    .count();
+            left.removeIf(c -> mends(part, c)
+                    && job.holds(part, tries, causes.get(c).repair().works()));
         }
         if (left.isEmpty()) {
             steps.add(new Outcome.Step(id, Optional.empty()));

@@ -30,8 +30,8 @@ public record Job(
         return states.get(left).get(question);
     }
 
-    /** Whether a repair that would remove its cause holds this time. */
-    boolean holds(String repair, double works) {
-        return new SplittableRandom(luck + repair.hashCode()).nextDouble() < works;
+    /** Whether a repair that would remove its cause holds at this try, the first being 0. */
+    boolean holds(String repair, long tries, double works) {
+        return new SplittableRandom(luck + repair.hashCode() + 104_729 * tries).nextDouble() < works;
     }
 }

@@ -8,12 +8,14 @@ import java.util.Map;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 import wetside.diagnosis.Answering;
+import wetside.diagnosis.Cause;
 import wetside.diagnosis.Effort;
 import wetside.diagnosis.Hazard;
 import wetside.diagnosis.Library;
 import wetside.diagnosis.Observation;
 import wetside.diagnosis.Observations;
 import wetside.diagnosis.Question;
+import wetside.diagnosis.Repair;
 import wetside.diagnosis.Toy;
 import wetside.diagnosis.Who;
 import wetside.diagnosis.inference.Assumptions;
@@ -211,5 +213,22 @@ class NextStepTest {
         assertThat(advice.steps()).allMatch(s -> s.expectedCost() >= s.cost() || s.sort() == Step.Sort.CALL_IN);
         assertThat(advice.byInformation().get(0).bitsPerMinute())
                 .isGreaterThanOrEqualTo(advice.byInformation().get(1).bitsPerMinute());
+    }
+
+    /** One repair that holds nine times in ten, and hardly a rival: it is tried once more, not a third time. */
+    @Test
+    void whatDoesNotAlwaysHoldIsTriedTwice() {
+        Cause likely = new Cause("a", "a", 50, "", new Repair("mend a", "mend a", money(10), 0.9));
+        Library library = Toy.library(
+                List.of(likely, Toy.cause("b", 1, money(200))),
+                List.of(Toy.yesNo("q", 0.1)),
+                new float[][] {{0}},
+                new float[][] {{0}});
+        Situation technician = Situation.of(Who.TECHNICIAN);
+        Observation vain = Observation.stillBad("mend a");
+        assertThat(advise(library, technician).best().id()).isEqualTo("mend a");
+        assertThat(advise(library, technician, vain).best().id()).isEqualTo("mend a");
+        assertThat(advise(library, technician, vain, vain).steps().stream().map(Step::id))
+                .doesNotContain("mend a");
     }
 }
