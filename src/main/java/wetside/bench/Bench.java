@@ -13,28 +13,32 @@ public final class Bench implements AutoCloseable {
     private static final long LARGEST_REQUEST = 12_000_000;
 
     private final Javalin server;
+    private final Libraries libraries;
 
-    private Bench(Javalin server) {
+    private Bench(Javalin server, Libraries libraries) {
         this.server = server;
+        this.libraries = libraries;
     }
 
     /** Serves a shop on the loopback address; port 0 takes any that is free. */
     public static Bench start(Shop shop, Clock clock, int port) {
         Workshop workshop = new Workshop(shop, clock);
         Pages pages = new Pages();
+        Libraries libraries = new Libraries();
         List<Routes> all = List.of(
                 new Assets(),
                 new JobsPages(workshop, pages),
                 new JobPages(workshop, pages),
                 new SearchPages(workshop, pages),
-                new ReportPages(workshop));
+                new ReportPages(workshop),
+                new FaultPages(workshop, pages, libraries));
         Javalin server = Javalin.create(config -> {
             quiet(config);
             new Guard().routes(config.routes);
             new Troubles(pages).routes(config.routes);
             all.forEach(r -> r.routes(config.routes));
         });
-        return new Bench(server.start("127.0.0.1", port));
+        return new Bench(server.start("127.0.0.1", port), libraries);
     }
 
     private static void quiet(JavalinConfig config) {
@@ -60,5 +64,6 @@ public final class Bench implements AutoCloseable {
     @Override
     public void close() {
         server.stop();
+        libraries.close();
     }
 }

@@ -14,7 +14,7 @@ import wetside.units.Display;
  */
 public record Frame(String title, String menu, Display units, String assets) {
     /** The menu, in its order: name and address. */
-    public static final List<Entry> MENU = List.of(new Entry("Jobs", "/jobs"));
+    public static final List<Entry> MENU = List.of(new Entry("Jobs", "/jobs"), new Entry("Fault finding", "/fault"));
 
     /** An entry of the menu. */
     public record Entry(String name, String address) {}

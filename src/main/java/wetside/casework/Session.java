@@ -40,6 +40,8 @@ public final class Session {
     private Observations earlier = Observations.none();
     private Posterior posterior;
     private List<PairSearch.Pair> tried = List.of();
+    private Advice advice;
+    private Evidence evidence;
 
     public Session(Casework casework, Library library, Who who) {
         this.casework = casework;
@@ -98,6 +100,8 @@ public final class Session {
     private void believe() {
         posterior = singles.posterior(Earlier.observed(observations, earlier));
         tried = List.of();
+        advice = null;
+        evidence = null;
     }
 
     /** Pairs of causes worth running: none while single causes leave nothing odd. */
@@ -109,6 +113,8 @@ public final class Session {
     public void tryPairs(List<PairSearch.Pair> worth) {
         posterior = Inference.of(pairs.with(singles.library(), worth)).posterior(posterior.observations());
         tried = List.copyOf(worth);
+        advice = null;
+        evidence = null;
     }
 
     /** Pairs that stand beside the single causes now. */
@@ -132,6 +138,11 @@ public final class Session {
         return library;
     }
 
+    /** What single causes would read; for another session on the same signatures. */
+    public Inference inference() {
+        return singles;
+    }
+
     public Observations observations() {
         return observations;
     }
@@ -140,8 +151,12 @@ public final class Session {
         return posterior;
     }
 
+    /** Reasons; worked out once for what is known. */
     public Evidence evidence() {
-        return Evidence.of(posterior);
+        if (evidence == null) {
+            evidence = Evidence.of(posterior);
+        }
+        return evidence;
     }
 
     /** How well the best cause explains all that was found. */
@@ -149,7 +164,15 @@ public final class Session {
         return Plausibility.of(posterior, posterior.best().position());
     }
 
+    /** What can be done next; worked out once for what is known. */
     public Advice advice() {
+        if (advice == null) {
+            advice = advised();
+        }
+        return advice;
+    }
+
+    private Advice advised() {
         return NextStep.advise(posterior, beginning().after(library(), observations));
     }
 

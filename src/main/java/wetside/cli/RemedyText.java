@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import wetside.casework.Candidate;
+import wetside.casework.Precautions;
 import wetside.casework.Session;
 import wetside.diagnosis.Who;
 import wetside.diagnosis.inference.Posterior;
@@ -13,10 +14,6 @@ import wetside.machine.Machine;
 
 /** Part, order of work and proof, once a cause stands out. */
 final class RemedyText {
-    private static final String SAFE =
-            "Switch off, unplug, shut the cock, let cool, open steam and water tap until nothing"
-                    + " comes. Mind the motor's capacitor and sharp sheet edges.";
-
     private final Console console;
     private final Session session;
 
@@ -79,13 +76,13 @@ final class RemedyText {
         if (!words.prove().isEmpty()) {
             console.text("  Prove it     ", String.join("; ", words.prove()));
         }
-        console.line("  Local codes and licensed practice come first.");
+        console.line("  " + Precautions.FIRST);
     }
 
     /** What comes before hands do anything. */
     void safety(Words.Remedy r) {
         if (who(r) != Who.OWNER) {
-            console.text("  Before       ", SAFE);
+            console.text("  Before       ", Precautions.BEFORE_OPENING);
         }
         if (!r.caution().isEmpty()) {
             console.text("  Caution      ", r.caution());

@@ -1,0 +1,90 @@
+package wetside.bench;
+
+import java.util.ArrayList;
+import java.util.List;
+import wetside.casework.Candidate;
+import wetside.casework.Precautions;
+import wetside.casework.Session;
+import wetside.diagnosis.inference.Posterior;
+import wetside.kind.Words;
+import wetside.machine.Component;
+import wetside.page.Level;
+
+/** The finding, once a cause stands out: the part for this revision, the order of work, what can hurt, what proves it. */
+final class FaultCard {
+    private FaultCard() {}
+
+    /** Null while the causes are open. */
+    static FaultView.Card of(Session session, FaultCase about) {
+        Posterior.Ranked best = session.posterior().ranking().get(0);
+        Candidate candidate = session.candidate(best.position()).orElse(null);
+        if (!session.isFound() || candidate == null) {
+            return null;
+        }
+        boolean saved = about.job() != null && about.job().finding().equals(best.id());
+        var range = session.posterior().range(best.position());
+        String share = Spoken.percent(best.share()) + ", " + Spoken.range(range.low(), range.high());
+        if (candidate.words().isEmpty()) {
+            return new FaultView.Card(
+                    Spoken.capital(best.words()),
+                    share,
+                    "Nothing is wrong with the machine.",
+                    "This is how it should be here.",
+                    List.of(new FaultView.Fact("Do", "tell the owner what is normal here, and why")),
+                    null,
+                    List.of(),
+                    saved,
+                    best.id());
+        }
+        Words.OfFault words = candidate.words().get();
+        Component part = session.casework().machine().component(candidate.component().orElseThrow());
+        return new FaultView.Card(
+                Spoken.capital(best.words()),
+                share,
+                words.says(),
+                words.owner(),
+                facts(session, words.remedy(), part.place()),
+                caution(words.remedy()),
+                words.prove(),
+                saved,
+                best.id());
+    }
+
+    private static List<FaultView.Fact> facts(Session session, Words.Remedy r, Component.Place place) {
+        List<FaultView.Fact> facts = new ArrayList<>();
+        String revision = session.casework().machine().identity().revision();
+        if (!place.part().isEmpty()) {
+            facts.add(new FaultView.Fact("Part", place.part() + ", for revision " + revision));
+        }
+        if (!place.mark().isEmpty()) {
+            facts.add(new FaultView.Fact("Know it", place.mark()));
+        }
+        if (!place.behind().isEmpty()) {
+            facts.add(new FaultView.Fact("Behind", String.join(", then ", panels(session, place.behind()))));
+        }
+        facts.add(new FaultView.Fact(
+                "Who", Level.of(r.who()).words() + ", about " + Math.round(r.minutes()) + " min"));
+        facts.add(new FaultView.Fact("Do", r.does()));
+        return facts;
+    }
+
+    static FaultView.Caution caution(Words.Remedy r) {
+        Level level = Level.of(r.who());
+        if (level == Level.OWNER) {
+            return r.caution().isEmpty() ? null : new FaultView.Caution(level, r.caution(), "");
+        }
+        String how = (r.caution().isEmpty() ? "" : r.caution() + " ") + Precautions.FIRST;
+        return new FaultView.Caution(level, Precautions.BEFORE_OPENING, how);
+    }
+
+    /** Panels by their names. */
+    static List<String> panels(Session session, Iterable<String> ids) {
+        List<String> names = new ArrayList<>();
+        ids.forEach(id -> names.add(session.casework().machine().identity().panels().stream()
+                .filter(p -> p.id().equals(id))
+                .findFirst()
+                .map(p -> p.name())
+                .orElse(id)));
+        return names;
+    }
+}

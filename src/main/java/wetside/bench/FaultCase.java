@@ -1,0 +1,107 @@
+package wetside.bench;
+
+import java.net.URLEncoder;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.List;
+import wetside.casework.Answers;
+import wetside.casework.Asking;
+import wetside.casework.Casework;
+import wetside.casework.Installed;
+import wetside.diagnosis.Observation;
+import wetside.diagnosis.Observations;
+import wetside.machine.MachineFile;
+import wetside.shop.Job;
+import wetside.shop.RegisteredMachine;
+
+/**
+ * What faults are found on, and what is known so far: a job, or a machine nobody has brought.
+ *
+ * @param address   of the page
+ * @param fields    what every link and form of the page carries on; a job needs nothing, its answers are in the shop
+ * @param machine   as registered, or as it would be
+ * @param complaint in the owner's words, "" for none
+ * @param known     in the order it was said
+ * @param job       null for none
+ */
+public record FaultCase(
+        String address,
+        List<Field> fields,
+        RegisteredMachine machine,
+        Plate plate,
+        String complaint,
+        List<Known> known,
+        Job job) {
+    /** A name and value of a form or a link. */
+    public record Field(String name, String value) {}
+
+    /** An answer in words. */
+    public record Known(String asked, String said) {}
+
+    static final String STILL_BAD = "still bad";
+
+    public String link(String... more) {
+        List<Field> all = new ArrayList<>(fields);
+        for (int i = 0; i < more.length; i += 2) {
+            all.add(new Field(more[i], more[i + 1]));
+        }
+        return linked(address, all);
+    }
+
+    static String linked(String address, List<Field> fields) {
+        StringBuilder link = new StringBuilder(address);
+        char next = '?';
+        for (Field f : fields) {
+            link.append(next).append(f.name()).append('=').append(URLEncoder.encode(f.value(), StandardCharsets.UTF_8));
+            next = '&';
+        }
+        return link.toString();
+    }
+
+    /** What is known, as the inference takes it; what this machine cannot be asked (any more) says nothing. */
+    Observations observations(Casework casework) {
+        List<Observation> all = new ArrayList<>();
+        for (Known k : known) {
+            Asking asking = casework.asking(k.asked()).orElse(null);
+            if (asking == null && k.said().equals(STILL_BAD)) {
+                all.add(Observation.stillBad(k.asked()));
+            } else if (asking != null) {
+                try {
+                    all.add(Answers.parse(asking, k.said()));
+                } catch (Answers.NotAnAnswer e) {
+                    // the procedure has changed since; listed, but it says nothing
+                    continue;
+                }
+            }
+        }
+        return Observations.of(all);
+    }
+
+    /** Jobs on the same machine in the same kind of place share what the twin has found out. */
+    String key() {
+        return List.of(
+                        machine.file(),
+                        machine.revision(),
+                        machine.supply(),
+                        machine.fedFrom(),
+                        said(machine.supplyPressure()),
+                        said(machine.waterConductivity()),
+                        said(machine.voltage()),
+                        said(machine.altitude()),
+                        said(machine.ambient()))
+                .toString();
+    }
+
+    private static String said(Double value) {
+        return value == null ? "" : value.toString();
+    }
+
+    Installed installed() {
+        MachineFile file = MachineFiles.find(machine.file());
+        if (!file.revisionNames().contains(machine.revision())) {
+            throw new BadForm("The file of this machine has no revision '" + machine.revision() + "'; it has "
+                    + String.join(", ", file.revisionNames()) + ". Set its entry on the register right");
+        }
+        return Models.installed(machine);
+    }
+}

@@ -1,0 +1,152 @@
+package wetside.bench;
+
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Set;
+import wetside.casework.Session;
+import wetside.diagnosis.Effort;
+import wetside.diagnosis.Observation;
+import wetside.diagnosis.Who;
+import wetside.diagnosis.inference.Alike;
+import wetside.diagnosis.inference.Evidence;
+import wetside.diagnosis.inference.Posterior;
+import wetside.diagnosis.plan.Advice;
+import wetside.diagnosis.plan.Rates;
+import wetside.units.Display;
+
+/** The causes with shares, ranges and reasons; bracketed where nothing that can be asked will part them. */
+final class FaultCauses {
+    private static final int REASONS = 3;
+
+    private final Session session;
+    private final FaultCase about;
+    private final Display units;
+    private final Evidence evidence;
+    private final Posterior posterior;
+
+    FaultCauses(Session session, FaultCase about, Display units) {
+        this.session = session;
+        this.about = about;
+        this.units = units;
+        evidence = session.evidence();
+        posterior = session.posterior();
+    }
+
+    FaultView.Causes of(Advice advice) {
+        List<Posterior.Ranked> leading = session.leading();
+        List<FaultView.Group> groups = new ArrayList<>();
+        Set<Integer> told = new LinkedHashSet<>();
+        for (Posterior.Ranked r : leading) {
+            if (told.add(r.position())) {
+                List<Posterior.Ranked> group = new ArrayList<>(List.of(r));
+                Alike alike = advice.alike().stream()
+                        .filter(a -> a.positions().contains(r.position()))
+                        .findFirst()
+                        .orElse(null);
+                if (alike != null) {
+                    leading.stream()
+                            .filter(o -> alike.positions().contains(o.position()) && told.add(o.position()))
+                            .forEach(group::add);
+                }
+                groups.add(group(group, alike));
+            }
+        }
+        double rest = posterior.ranking().stream()
+                .skip(leading.size())
+                .mapToDouble(Posterior.Ranked::share)
+                .sum();
+        return new FaultView.Causes(
+                groups,
+                (posterior.ranking().size() - leading.size()) + " others, together",
+                Spoken.percent(rest),
+                spent(),
+                Math.max(1, Math.round(advice.best().expectedCost() / Rates.USUAL.perMinute())) + " min");
+    }
+
+    private FaultView.Group group(List<Posterior.Ranked> ranked, Alike alike) {
+        boolean bracket = ranked.size() > 1;
+        String sentence = "";
+        if (bracket) {
+            String those = ranked.size() == 2 ? "these two" : "these";
+            String who = session.who() == Who.OWNER ? " by what an owner can see" : "";
+            sentence = "I cannot tell " + those + " apart" + who + "."
+                    + alike.parting().map(q -> " What would: " + q.words() + ".").orElse("");
+        }
+        double sum = ranked.stream().mapToDouble(Posterior.Ranked::share).sum();
+        return new FaultView.Group(
+                bracket, Spoken.percent(sum), sentence, ranked.stream().map(this::cause).toList(), reasons(ranked.get(0)));
+    }
+
+    private FaultView.Cause cause(Posterior.Ranked r) {
+        var range = posterior.range(r.position());
+        return new FaultView.Cause(
+                Spoken.capital(r.words()),
+                Spoken.percent(r.share()),
+                Spoken.range(range.low(), range.high()),
+                100 * r.share(),
+                100 * range.low(),
+                100 * range.high());
+    }
+
+    private List<FaultView.Line> reasons(Posterior.Ranked r) {
+        if (r.position() == posterior.somethingElse()) {
+            return List.of();
+        }
+        return evidence.of(r.position()).stream()
+                .filter(w -> w.strength() != Evidence.Strength.NONE)
+                .limit(REASONS)
+                .map(w -> new FaultView.Line(
+                        w.speaksFor() ? "+" : "−",
+                        said(w.observation()),
+                        w.strength().name().toLowerCase(Locale.ROOT)))
+                .toList();
+    }
+
+    String said(Observation o) {
+        return session.casework()
+                .asking(o.about())
+                .map(a -> a.question().id() + ": " + Spoken.answer(a, o, "", units).toLowerCase(Locale.ROOT))
+                .orElse(o.about() + " did not help");
+    }
+
+    /** How much an answer told of the leading causes. */
+    String told(Observation o) {
+        Evidence.Strength most = session.leading().stream()
+                .filter(r -> r.position() != posterior.somethingElse())
+                .flatMap(r -> evidence.of(r.position()).stream())
+                .filter(w -> w.observation().equals(o))
+                .map(Evidence.Weight::strength)
+                .max(Enum::compareTo)
+                .orElse(Evidence.Strength.NONE);
+        return switch (most) {
+            case STRONG -> "told much";
+            case SOME -> "told some";
+            case SLIGHT -> "told little";
+            case NONE -> "told nothing";
+        };
+    }
+
+    private String spent() {
+        double minutes = 0;
+        Set<String> panels = new LinkedHashSet<>();
+        for (Observation o : session.observations()) {
+            if (o.kind() != Observation.Kind.UNKNOWN) {
+                Effort effort = session.casework()
+                        .asking(o.about())
+                        .map(a -> a.question().effort())
+                        .or(() -> session.mending(o.about()).map(c -> c.cause().repair().effort()))
+                        .orElse(Effort.minutes(0));
+                minutes += effort.minutes();
+                panels.addAll(effort.panels());
+            }
+        }
+        double off = session.casework().machine().identity().panels().stream()
+                .filter(p -> panels.contains(p.id()))
+                .mapToDouble(p -> p.minutes())
+                .sum();
+        String opened = panels.isEmpty() ? "" : panels.size() == 1 ? ", 1 panel" : ", " + panels.size() + " panels";
+        return Math.round(minutes + off) + " min" + opened;
+    }
+}

@@ -1,0 +1,296 @@
+package wetside.bench;
+
+import io.javalin.config.RoutesConfig;
+import io.javalin.http.Context;
+import io.javalin.http.HttpStatus;
+import io.javalin.http.NotFoundResponse;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.OptionalDouble;
+import java.util.Set;
+import java.util.stream.Collectors;
+import wetside.casework.Answers;
+import wetside.casework.Asking;
+import wetside.casework.Session;
+import wetside.diagnosis.Observation;
+import wetside.diagnosis.Who;
+import wetside.diagnosis.inference.Posterior;
+import wetside.machine.MachineFile;
+import wetside.shop.Answer;
+import wetside.shop.Answered;
+import wetside.shop.Job;
+import wetside.shop.RegisteredMachine;
+import wetside.units.Display;
+
+/** Fault finding, on a job or free. Every answer is a form and every page a link; a script only swaps the middle. */
+public final class FaultPages implements Routes {
+    private static final int LONGEST = 200;
+    private static final String KNOWN = "known";
+    private static final char BETWEEN = '~';
+    /** What a script asks for: the page without what stands round it. */
+    private static final String PIECE = "X-Piece";
+
+    private static final int YEAR = 365 * 24 * 3600;
+
+    private final Workshop workshop;
+    private final Pages pages;
+    private final Libraries libraries;
+    private final Answered answered;
+
+    FaultPages(Workshop workshop, Pages pages, Libraries libraries) {
+        this.workshop = workshop;
+        this.pages = pages;
+        this.libraries = libraries;
+        answered = new Answered(workshop.shop(), workshop.clock());
+    }
+
+    /** A machine faults can be found on without a job. */
+    public record Choice(String title, List<FaultCase.Field> revisions) {}
+
+    @Override
+    public void routes(RoutesConfig routes) {
+        routes.get("/jobs/{number}/fault", c -> show(c, ofJob(c)));
+        routes.get("/jobs/{number}/fault/expect", c -> expect(c, ofJob(c)));
+        routes.get("/jobs/{number}/fault/sharp", c -> sharp(c, ofJob(c)));
+        routes.post("/jobs/{number}/fault/answers", c -> answer(c, ofJob(c)));
+        routes.post("/jobs/{number}/fault/back", c -> takeBack(c, ofJob(c)));
+        routes.post("/jobs/{number}/fault/finding", c -> found(c, ofJob(c)));
+        routes.get("/fault", c -> {
+            if (c.queryParam("machine") == null) {
+                pages.show(c, "faultchoice", "Fault finding", "Fault finding", choices());
+            } else {
+                show(c, free(c));
+            }
+        });
+        routes.get("/fault/expect", c -> expect(c, free(c)));
+        routes.get("/fault/sharp", c -> sharp(c, free(c)));
+        routes.post("/fault/answers", c -> answer(c, free(c)));
+        routes.post("/fault/back", c -> takeBack(c, free(c)));
+    }
+
+    private static List<Choice> choices() {
+        return MachineFile.names().stream().map(FaultPages::choice).toList();
+    }
+
+    private static Choice choice(String name) {
+        MachineFile file = MachineFiles.find(name);
+        List<String> supplies = file.supplyNames().isEmpty() ? List.of("") : file.supplyNames();
+        List<FaultCase.Field> makings = new ArrayList<>();
+        for (String revision : file.revisionNames()) {
+            for (String supply : supplies) {
+                String link = FaultCase.linked(
+                        "/fault",
+                        List.of(
+                                new FaultCase.Field("machine", name),
+                                new FaultCase.Field("revision", revision),
+                                new FaultCase.Field("supply", supply)));
+                makings.add(new FaultCase.Field(file.machine(revision, supply).identity().making(), link));
+            }
+        }
+        return new Choice(file.machine(file.newestRevision(), supplies.get(0)).identity().title(), makings);
+    }
+
+    private FaultCase ofJob(Context context) {
+        Job job = Numbers.job(workshop, context);
+        return new FaultCase(
+                "/jobs/" + job.number() + "/fault",
+                List.of(),
+                workshop.register().machine(job.machineId()),
+                Plate.of(workshop, job, Frame.units(context)),
+                job.complaint(),
+                answered.standing(job.id()).stream()
+                        .map(FaultPages::known)
+                        .toList(),
+                job);
+    }
+
+    private static FaultCase.Known known(Answer answer) {
+        return new FaultCase.Known(answer.asked(), answer.said());
+    }
+
+    private FaultCase free(Context context) {
+        String name = given(context, "machine");
+        MachineFile file = MachineFile.names().contains(name)
+                ? MachineFiles.find(name)
+                : unknown(name);
+        String revision = given(context, "revision");
+        revision = revision.isEmpty() ? file.newestRevision() : revision;
+        if (!file.revisionNames().contains(revision)) {
+            throw new BadForm("Revision: this machine has " + String.join(", ", file.revisionNames()) + ", not '"
+                    + revision + "'");
+        }
+        String supply = given(context, "supply");
+        if (!file.supplyNames().contains(supply)) {
+            supply = file.supplyAt(OptionalDouble.empty());
+        }
+        String feed = given(context, "fed-from").equals("mains") ? "mains" : "tank";
+        List<FaultCase.Field> fields = new ArrayList<>();
+        fields.add(new FaultCase.Field("machine", name));
+        fields.add(new FaultCase.Field("revision", revision));
+        fields.add(new FaultCase.Field("supply", supply));
+        fields.add(new FaultCase.Field("fed-from", feed));
+        List<FaultCase.Known> known = new ArrayList<>();
+        for (String pair : all(context)) {
+            int at = pair.lastIndexOf(BETWEEN);
+            if (at > 0 && pair.length() < 2 * LONGEST) {
+                known.add(new FaultCase.Known(pair.substring(0, at), pair.substring(at + 1)));
+                fields.add(new FaultCase.Field(KNOWN, pair));
+            }
+        }
+        RegisteredMachine machine = new RegisteredMachine(
+                0, "", name, revision, supply, 0, feed, null, null, null, null, null, "", "", 0);
+        Plate plate = new Plate(List.of(
+                new Plate.Cell("Job", "none"),
+                new Plate.Cell("Machine", workshop.models().title(machine)),
+                new Plate.Cell("Fed from", feed)));
+        return new FaultCase("/fault", fields, machine, plate, "", known, null);
+    }
+
+    private static MachineFile unknown(String name) {
+        throw new BadForm(
+                "Machine: there is no '" + name + "'; there are " + String.join(", ", MachineFile.names()));
+    }
+
+    private static String given(Context context, String field) {
+        String form = context.formParam(field);
+        String query = context.queryParam(field);
+        return form != null ? form.strip() : query == null ? "" : query.strip();
+    }
+
+    private static List<String> all(Context context) {
+        return context.formParams(KNOWN).isEmpty() ? context.queryParams(KNOWN) : context.formParams(KNOWN);
+    }
+
+    private Libraries.Ground ground(FaultCase about) {
+        Set<String> read = about.known().stream().map(FaultCase.Known::asked).collect(Collectors.toSet());
+        return libraries.of(about.key(), about::installed, read);
+    }
+
+    private static Who who(Context context) {
+        String said = given(context, "who");
+        if (!said.isEmpty()) {
+            context.cookie("who", Spoken.word(Spoken.who(said)), YEAR);
+            return Spoken.who(said);
+        }
+        String kept = context.cookie("who");
+        return kept == null ? Who.OWNER : Spoken.who(kept);
+    }
+
+    private FaultViews views(Context context, FaultCase about) {
+        return new FaultViews(
+                about, ground(about), who(context), Frame.units(context), Form.person(context));
+    }
+
+    private void show(Context context, FaultCase about) {
+        FaultView view = views(context, about).view(given(context, "step"));
+        if (context.header(PIECE) != null) {
+            pages.piece(context, "faultbody", view);
+        } else {
+            String title = about.job() == null ? "Fault finding" : "Fault finding, job " + about.job().number();
+            pages.show(context, "fault", title, "Fault finding", view);
+        }
+    }
+
+    /** Rails with what is being typed, and what it would leave. */
+    private void expect(Context context, FaultCase about) {
+        FaultViews views = views(context, about);
+        Session session = views.session();
+        Asking asking = asking(about, given(context, "asked"));
+        if (session == null || !asking.question().effort().allowed(session.who())) {
+            throw new NotFoundResponse();
+        }
+        Display units = Frame.units(context);
+        Observation typed = FaultViews.typed(asking, given(context, "reading"), units);
+        pages.piece(context, "faultexpect", new FaultExpectation(session, units).of(asking, typed));
+    }
+
+    /** Draws of each cause there are, for a script that waits for more. */
+    private void sharp(Context context, FaultCase about) {
+        FaultView.Sharp sharp = views(context, about).sharp();
+        context.contentType("text/plain; charset=utf-8")
+                .result(sharp.drawn() + "\n" + (sharp.ready() ? "ready" : "more") + "\n" + sharp.words());
+    }
+
+    private Asking asking(FaultCase about, String id) {
+        return ground(about)
+                .casework
+                .asking(id)
+                .orElseThrow(() -> new BadForm("This machine has no reading '" + id + "'"));
+    }
+
+    private void answer(Context context, FaultCase about) {
+        Form form = new Form(context);
+        String asked = form.needed("asked", LONGEST);
+        String said = form.text("said", LONGEST);
+        if (!said.equals(FaultCase.STILL_BAD)) {
+            said = understood(context, about, asked, said.isEmpty() ? form.needed("reading", 40) : said);
+        } else if (ground(about).casework.candidates().stream()
+                .noneMatch(c -> c.cause().repair().id().equals(asked))) {
+            throw new BadForm("Nothing on this machine is mended by '" + asked + "'");
+        }
+        if (about.job() != null) {
+            answered.give(about.job().id(), asked, said, form.person());
+            context.redirect(about.address(), HttpStatus.SEE_OTHER);
+        } else {
+            List<FaultCase.Field> fields = without(about, asked);
+            fields.add(new FaultCase.Field(KNOWN, asked + BETWEEN + said));
+            context.redirect(FaultCase.linked(about.address(), fields), HttpStatus.SEE_OTHER);
+        }
+    }
+
+    /** As it is kept; told what would be right when it is no answer. */
+    private String understood(Context context, FaultCase about, String asked, String typed) {
+        Asking asking = asking(about, asked);
+        String said = asking.options().isEmpty() ? FaultViews.said(asking, typed, Frame.units(context)) : typed;
+        try {
+            Observation observation = Answers.parse(asking, said);
+            Session session = views(context, about).session();
+            if (session != null) {
+                Answers.sensible(asking, observation, session.library());
+            }
+            return said;
+        } catch (Answers.NotAnAnswer e) {
+            throw new BadForm(Spoken.capital(e.getMessage()));
+        }
+    }
+
+    private static List<FaultCase.Field> without(FaultCase about, String asked) {
+        return new ArrayList<>(about.fields().stream()
+                .filter(f -> !f.name().equals(KNOWN) || !f.value().startsWith(asked + BETWEEN))
+                .toList());
+    }
+
+    private void takeBack(Context context, FaultCase about) {
+        String asked = new Form(context).text("asked", LONGEST);
+        if (asked.isEmpty() && !about.known().isEmpty()) {
+            asked = about.known().get(about.known().size() - 1).asked();
+        }
+        if (about.job() != null) {
+            answered.takeBack(about.job().id(), asked);
+            context.redirect(about.address(), HttpStatus.SEE_OTHER);
+        } else {
+            context.redirect(FaultCase.linked(about.address(), without(about, asked)), HttpStatus.SEE_OTHER);
+        }
+    }
+
+    private void found(Context context, FaultCase about) {
+        Session session = views(context, about).session();
+        if (session == null || !session.isFound()) {
+            throw new BadForm("There is no finding yet: the causes are still open");
+        }
+        Posterior.Ranked best = session.posterior().ranking().get(0);
+        var range = session.posterior().range(best.position());
+        String words = Spoken.capital(best.words()) + ", " + Spoken.percent(best.share()) + " ("
+                + Spoken.range(range.low(), range.high()) + " %), after " + about.known().size() + " answers";
+        String detail = String.format(
+                Locale.ROOT,
+                "{\"cause\":\"%s\",\"share\":%.4f,\"low\":%.4f,\"high\":%.4f}",
+                best.id().replace("\\", "\\\\").replace("\"", "\\\""),
+                best.share(),
+                range.low(),
+                range.high());
+        answered.found(about.job().id(), best.id(), new Form(context).person(), words, detail);
+        context.redirect(about.address(), HttpStatus.SEE_OTHER);
+    }
+}

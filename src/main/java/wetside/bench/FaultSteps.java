@@ -1,0 +1,213 @@
+package wetside.bench;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import wetside.cabinet.Cabinet;
+import wetside.cabinet.CabinetDrawing;
+import wetside.cabinet.Fitted;
+import wetside.casework.Asking;
+import wetside.casework.Candidate;
+import wetside.casework.Precautions;
+import wetside.casework.Session;
+import wetside.diagnosis.Effort;
+import wetside.diagnosis.Hazard;
+import wetside.diagnosis.Observation;
+import wetside.diagnosis.Who;
+import wetside.diagnosis.plan.Step;
+import wetside.machine.Component;
+import wetside.machine.Machine;
+import wetside.machine.MachineFile;
+import wetside.machine.Side;
+import wetside.page.Block;
+import wetside.page.Level;
+import wetside.page.Picture;
+import wetside.procedure.Procedure;
+import wetside.run.Names;
+import wetside.units.Display;
+
+/** A step as a card: who may, what it takes, how, what can hurt, what to expect, where to put the answer. */
+final class FaultSteps {
+    private static final double RARE = 0.01;
+
+    private final Session session;
+    private final FaultCase about;
+    private final Display units;
+    private final Who who;
+
+    FaultSteps(Session session, FaultCase about, Display units, Who who) {
+        this.session = session;
+        this.about = about;
+        this.units = units;
+        this.who = who;
+    }
+
+    /** @param step as advised, null for one that somebody chose though it promises little */
+    FaultView.Step asking(Asking asking, Step step, String another, List<FaultView.Seen> others) {
+        Procedure p = asking.procedure();
+        Effort effort = asking.question().effort();
+        String id = asking.question().id();
+        Observation before = session.observations().about(id).orElse(null);
+        FaultExpectation expectation = new FaultExpectation(session, units);
+        return new FaultView.Step(
+                "ask",
+                id,
+                Spoken.capital(p.says()),
+                Spoken.level(effort.who()),
+                cost(effort, step == null ? effort.minutes() : step.minutes(), p.tool()),
+                p.ask(),
+                p.how(),
+                caution(effort, p.caution()),
+                expectation.of(asking, before),
+                asking.options().isEmpty() ? pad(asking, before, expectation) : null,
+                step == null ? "Because you asked for it." : Spoken.capital(step.reason()) + ".",
+                step == null ? List.of() : leaves(asking, step),
+                where(asking),
+                another,
+                others,
+                before != null);
+    }
+
+    private FaultView.Pad pad(Asking asking, Observation before, FaultExpectation expectation) {
+        double step = expectation.step(asking);
+        double middle = expectation.middle(asking);
+        double error = Spoken.shown(asking, middle + FaultExpectation.instrument(asking, middle), units)
+                - Spoken.shown(asking, middle, units);
+        String unit = units.unit(asking.dimension()).symbol();
+        boolean number = before != null && before.kind() == Observation.Kind.NUMBER;
+        return new FaultView.Pad(
+                unit,
+                number ? Spoken.number(Spoken.shown(asking, before.value(), units), step) : "",
+                Spoken.number(step, step),
+                Spoken.number(Math.round(Spoken.shown(asking, middle, units) / step) * step, step),
+                "nine of ten within ± " + Spoken.number(error, Math.min(step, 0.1)) + " " + unit);
+    }
+
+    FaultView.Step repair(Step step, String another, List<FaultView.Seen> others) {
+        Optional<Candidate> candidate = session.mending(step.id());
+        FaultView.Caution caution = candidate
+                .flatMap(Candidate::words)
+                .map(w -> FaultCard.caution(w.remedy()))
+                .orElse(null);
+        return new FaultView.Step(
+                "repair",
+                step.id(),
+                Spoken.capital(step.words()),
+                Spoken.level(step.effort().who()),
+                cost(step.effort(), step.minutes(), ""),
+                "",
+                candidate.flatMap(Candidate::words).map(w -> w.prove()).orElse(List.of()),
+                caution,
+                null,
+                null,
+                Spoken.capital(step.reason()) + ".",
+                List.of(),
+                candidate.flatMap(Candidate::component)
+                        .map(session.casework().machine()::component)
+                        .map(this::drawn)
+                        .orElse(null),
+                another,
+                others,
+                false);
+    }
+
+    FaultView.Step callIn(String another, List<FaultView.Seen> others) {
+        boolean owner = who == Who.OWNER;
+        return new FaultView.Step(
+                "call",
+                "",
+                owner ? "Have the machine brought in, or send a technician" : "Hand it to somebody who may do more",
+                Level.OWNER,
+                List.of(),
+                owner
+                        ? "There is nothing more you can do safely from where you are. We will look at it, and we already"
+                                + " know what to bring."
+                        : "",
+                List.of(),
+                null,
+                null,
+                null,
+                "Anything else is expected to cost more than it tells.",
+                List.of(),
+                null,
+                another,
+                others,
+                false);
+    }
+
+    private List<String> cost(Effort effort, double minutes, String tool) {
+        List<String> cost = new ArrayList<>();
+        cost.add(Math.max(1, Math.round(minutes)) + " min");
+        if (!tool.isEmpty()) {
+            cost.add(tool);
+        }
+        cost.add(
+                effort.panels().isEmpty()
+                        ? "case stays shut"
+                        : String.join(" and ", FaultCard.panels(session, effort.panels())) + " off");
+        return cost;
+    }
+
+    private static FaultView.Caution caution(Effort effort, String says) {
+        boolean inside = effort.hazard() == Hazard.INSIDE || effort.hazard() == Hazard.LIVE;
+        if (says.isEmpty() && !inside) {
+            return null;
+        }
+        Level level = Spoken.level(effort.who());
+        String text = says.isEmpty() ? Precautions.BEFORE_OPENING : says;
+        int end = text.indexOf(": ") > 0 ? text.indexOf(": ") : text.indexOf(". ");
+        String rule = end < 0 ? text : text.substring(0, end);
+        String how = end < 0 ? "" : Spoken.capital(text.substring(end + 2));
+        return new FaultView.Caution(level, rule, inside ? (how + " " + Precautions.FIRST).strip() : how);
+    }
+
+    private List<FaultView.Line> leaves(Asking asking, Step step) {
+        return step.outcomes().stream()
+                .filter(o -> o.chance() >= RARE && !o.leaves().isEmpty())
+                .map(o -> new FaultView.Line(
+                        o.option().isEmpty() ? between(asking, o) : Spoken.capital(o.option()),
+                        o.leaves().get(0).words() + " "
+                                + Spoken.percent(o.leaves().get(0).share()),
+                        Spoken.percent(o.chance())))
+                .toList();
+    }
+
+    private String between(Asking a, Step.Outcome o) {
+        if (Double.isInfinite(o.low()) && Double.isInfinite(o.high())) {
+            return "Any reading";
+        }
+        if (Double.isInfinite(o.low())) {
+            return "Below " + units.print(a.si(o.high()), a.dimension());
+        }
+        return Double.isInfinite(o.high())
+                ? "Above " + units.print(a.si(o.low()), a.dimension())
+                : units.range(a.si(o.low()), a.si(o.high()), a.dimension());
+    }
+
+    /** Where to look: the part behind its panel, or else what is read. */
+    private FaultView.Where where(Asking asking) {
+        Procedure p = asking.procedure();
+        Machine machine = session.casework().machine();
+        String role = p.inside().isEmpty()
+                ? p.reading().channel().map(c -> c.substring(0, Math.max(0, c.lastIndexOf('.')))).orElse("")
+                : p.inside().get(0);
+        return role.isEmpty() ? null : new Names(machine).component(role).map(this::drawn).orElse(null);
+    }
+
+    private FaultView.Where drawn(Component part) {
+        MachineFile file = MachineFiles.find(about.machine().file());
+        Cabinet cabinet = Cabinet.of(file, session.casework().machine()).orElse(null);
+        Fitted fitted = cabinet == null ? null : cabinet.part(part.id()).orElse(null);
+        if (fitted == null) {
+            return null;
+        }
+        Side side = cabinet.best(fitted);
+        CabinetDrawing drawing =
+                new CabinetDrawing(cabinet, Optional.of(fitted), Set.of(fitted.id()), CabinetDrawing.Room.HALF);
+        String caption = Spoken.capital(part.name()) + ", from the " + side.word();
+        String svg = Picture.markup(new Block.Drawing(drawing.bare(side), caption, caption, 1), false);
+        // the page's policy lets no style in an attribute through
+        return new FaultView.Where(svg.replaceAll(" style=\"[^\"]*\"", ""), caption);
+    }
+}

@@ -1,0 +1,72 @@
+package wetside.bench;
+
+import java.util.Locale;
+import wetside.casework.Answers;
+import wetside.casework.Asking;
+import wetside.diagnosis.Observation;
+import wetside.diagnosis.Who;
+import wetside.page.Level;
+import wetside.procedure.Trial;
+import wetside.units.Dimension;
+import wetside.units.Display;
+
+/** Shares, answers and people as the pages of fault finding word them. */
+final class Spoken {
+    private Spoken() {}
+
+    static String percent(double share) {
+        if (share > 0 && share < 0.005) {
+            return "<1 %";
+        }
+        return share < 1 && share >= 0.995 ? ">99 %" : Math.round(100 * share) + " %";
+    }
+
+    static String range(double low, double high) {
+        long from = Math.round(100 * low);
+        long to = Math.round(100 * high);
+        return from == to ? Long.toString(to) : from + "–" + to;
+    }
+
+    static String capital(String text) {
+        return text.isEmpty() ? text : text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1);
+    }
+
+    static String answer(Asking asking, Observation o, String said, Display units) {
+        return switch (o.kind()) {
+            case NUMBER ->
+                asking.dimension() == Dimension.RESISTANCE && asking.si(o.value()) >= Trial.OPEN * 0.99
+                        ? "Open"
+                        : units.print(asking.si(o.value()), asking.dimension());
+            case CHOICE -> capital(Answers.words(asking, o));
+            case UNKNOWN -> capital(said.replace("'", "’"));
+            case STILL_BAD -> "Done, still there";
+        };
+    }
+
+    static Level level(Who who) {
+        return Level.values()[who.ordinal()];
+    }
+
+    static String word(Who who) {
+        return level(who).style();
+    }
+
+    static Who who(String word) {
+        for (Who who : Who.values()) {
+            if (word(who).equals(word)) {
+                return who;
+            }
+        }
+        return Who.OWNER;
+    }
+
+    /** A measure in the reader's unit. */
+    static double shown(Asking asking, double kept, Display units) {
+        return units.unit(asking.dimension()).fromSi(asking.si(kept));
+    }
+
+    static String number(double value, double step) {
+        int places = (int) Math.max(0, Math.min(3, Math.ceil(-Math.log10(step) - 1e-9)));
+        return String.format(Locale.ROOT, "%." + places + "f", value);
+    }
+}

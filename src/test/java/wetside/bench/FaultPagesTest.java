@@ -1,0 +1,210 @@
+package wetside.bench;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.net.URI;
+import java.net.URLEncoder;
+import java.net.http.HttpClient;
+import java.net.http.HttpRequest;
+import java.net.http.HttpResponse;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import wetside.shop.Answered;
+import wetside.shop.Jobs;
+import wetside.shop.Register;
+import wetside.shop.RegisteredMachine;
+import wetside.shop.Shop;
+
+/** Fault finding over HTTP, on a machine so small that all its causes are computed while the test waits. */
+class FaultPagesTest {
+    private static final Pattern PERCENT = Pattern.compile("<b>([<>]?\\d+) %</b>");
+
+    @TempDir
+    static Path folder;
+
+    private static Shop shop;
+    private static Bench bench;
+    private static Jobs jobs;
+    private static long machine;
+    private static String formerCache;
+    private static String formerDraws;
+
+    private long number;
+
+    @BeforeAll
+    static void open() throws Exception {
+        formerCache = System.setProperty("wetside.cache", folder.resolve("cache").toString());
+        formerDraws = System.setProperty("wetside.bench.draws", "8");
+        shop = Shop.open(folder.resolve("shop"));
+        bench = Bench.start(shop, Clock.systemUTC(), 0);
+        jobs = new Jobs(shop, Clock.systemUTC());
+        Register register = new Register(shop);
+        Path stand = Path.of(FaultPagesTest.class.getResource("/wetside/cli/stand.yaml").toURI());
+        long owner = register.owner("R. Osgood", "", "", "");
+        machine = register.machine(new RegisteredMachine(
+                0, "S 1", stand.toString(), "A", "", owner, "mains", 2e5, null, 230.0, null, null, "", "", 0));
+        long first = jobs.open(machine, "nothing comes", "owner");
+        for (int i = 0; i < 600 && !get("/jobs/" + first + "/fault/sharp").body().contains("ready"); i++) {
+            Thread.sleep(100);
+        }
+        assertThat(get("/jobs/" + first + "/fault/sharp").body()).startsWith("8\nready");
+    }
+
+    @AfterAll
+    static void close() {
+        bench.close();
+        shop.close();
+        set("wetside.cache", formerCache);
+        set("wetside.bench.draws", formerDraws);
+    }
+
+    private static void set(String property, String value) {
+        if (value == null) {
+            System.clearProperty(property);
+        } else {
+            System.setProperty(property, value);
+        }
+    }
+
+    @BeforeEach
+    void intake() {
+        number = jobs.open(machine, "The lamp is dark & nothing comes", "owner");
+    }
+
+    private static HttpResponse<String> get(String path) throws Exception {
+        return HttpClient.newHttpClient()
+                .send(
+                        HttpRequest.newBuilder(URI.create("http://127.0.0.1:" + bench.port() + path))
+                                .build(),
+                        HttpResponse.BodyHandlers.ofString());
+    }
+
+    private static HttpResponse<String> post(String path, String... fields) throws Exception {
+        StringBuilder body = new StringBuilder();
+        for (int i = 0; i < fields.length; i += 2) {
+            body.append(i == 0 ? "" : "&")
+                    .append(fields[i])
+                    .append('=')
+                    .append(URLEncoder.encode(fields[i + 1], StandardCharsets.UTF_8));
+        }
+        return HttpClient.newBuilder()
+                .followRedirects(HttpClient.Redirect.NORMAL)
+                .build()
+                .send(
+                        HttpRequest.newBuilder(URI.create("http://127.0.0.1:" + bench.port() + path))
+                                .header("Content-Type", "application/x-www-form-urlencoded")
+                                .POST(HttpRequest.BodyPublishers.ofString(body.toString()))
+                                .build(),
+                        HttpResponse.BodyHandlers.ofString());
+    }
+
+    private String at(String rest) {
+        return "/jobs/" + number + "/fault" + rest;
+    }
+
+    private static String known(String page) {
+        return page.substring(page.indexOf("id=\"known\""), page.indexOf("id=\"step\""));
+    }
+
+    private static String causes(String page) {
+        return page.substring(page.indexOf("id=\"causes\""));
+    }
+
+    @Test
+    void beginsWithTheComplaintAStepAndTheCauses() throws Exception {
+        String page = get(at("")).body();
+        assertThat(page).contains("The lamp is dark &amp; nothing comes").contains("First step").contains("Why this step");
+        assertThat(causes(page)).contains("others, together").contains("From 8 draws");
+        assertThat(PERCENT.matcher(causes(page)).find()).isTrue();
+        assertThat(page).doesNotContain(" style=\"").doesNotContain("onclick");
+    }
+
+    @Test
+    void anAnswerIsKeptMovesTheCausesAndCanBeTakenBack() throws Exception {
+        String before = get(at("")).body();
+        HttpResponse<String> answered = post(at("/answers"), "asked", "power lamp", "said", "dark");
+        assertThat(answered.statusCode()).isEqualTo(200);
+        assertThat(known(answered.body())).contains("Power lamp").contains("Dark").containsPattern("told (much|some|little)");
+        assertThat(causes(answered.body())).isNotEqualTo(causes(before)).contains("power lamp: dark");
+        String changed = post(at("/answers"), "asked", "power lamp", "said", "don't know").body();
+        assertThat(known(changed)).contains("Don’t know").contains(">nothing<").doesNotContain(">Dark<");
+        String undone = post(at("/back")).body();
+        assertThat(known(undone)).contains("0 answers");
+        assertThat(first(undone)).isEqualTo(first(before));
+        assertThat(new Answered(shop, Clock.systemUTC()).all(jobs.byNumber(number).orElseThrow().id()))
+                .hasSize(2)
+                .allSatisfy(a -> assertThat(a.takenBack()).isNotEmpty());
+    }
+
+    private static String first(String page) {
+        Matcher m = PERCENT.matcher(causes(page));
+        assertThat(m.find()).isTrue();
+        return m.group();
+    }
+
+    @Test
+    void aNumberIsDrawnOnTheRailsAndSaysWhatItWouldLeave() throws Exception {
+        String id = "pump gauge at rest, cold";
+        String step = get(at("?step=" + URLEncoder.encode(id, StandardCharsets.UTF_8))).body();
+        assertThat(step).contains("class=\"rails wide\"").contains("name=\"reading\"").contains("Can’t reach it");
+        String typed = get(at("/expect?asked=" + URLEncoder.encode(id, StandardCharsets.UTF_8) + "&reading=2,0"))
+                .body();
+        assertThat(typed).contains("class=\"flag\"").contains("would leave").containsPattern("(fits|hardly|no)<");
+        assertThat(typed).isNotEqualTo(
+                get(at("/expect?asked=" + URLEncoder.encode(id, StandardCharsets.UTF_8) + "&reading=0")).body());
+        HttpResponse<String> saved = post(at("/answers"), "asked", id, "reading", "2,0");
+        assertThat(known(saved.body())).contains("2.00 bar");
+        HttpResponse<String> absurd = post(at("/answers"), "asked", id, "reading", "800");
+        assertThat(absurd.statusCode()).isEqualTo(422);
+        assertThat(absurd.body()).contains("cannot be 800");
+        assertThat(post(at("/answers"), "asked", id, "reading", "lots").statusCode()).isEqualTo(422);
+    }
+
+    @Test
+    void ownersAreNeverSentInside() throws Exception {
+        String technician = get(at("?who=technician")).body();
+        Matcher inside = Pattern.compile("\\?step=([^\"&]*)\"[^>]*>").matcher(technician);
+        String owner = get(at("?who=owner")).body();
+        int closed = 0;
+        while (inside.find()) {
+            if (!owner.contains("?step=" + inside.group(1) + "\"")) {
+                String page = get(at("?who=owner&step=" + inside.group(1))).body();
+                assertThat(page).doesNotContain("class=\"level technician\"").doesNotContain("class=\"level qualified\"");
+                closed++;
+            }
+        }
+        assertThat(closed).isPositive();
+        assertThat(owner).doesNotContain("class=\"level technician\"");
+    }
+
+    @Test
+    void aFindingIsSavedToTheJob() throws Exception {
+        assertThat(post(at("/finding")).statusCode()).isEqualTo(422);
+        String page = post(at("/answers"), "asked", "mains cock stands", "said", "shut").body();
+        page = post(at("/answers"), "asked", "pump gauge at rest, cold", "reading", "0").body();
+        page = post(at("/answers"), "asked", "power lamp", "said", "lit").body();
+        assertThat(page).contains("Finding:").contains("Save the finding to the job");
+        String saved = post(at("/finding")).body();
+        assertThat(saved).contains("Saved to the job");
+        assertThat(get("/jobs/" + number).body()).contains("Finding");
+        assertThat(jobs.byNumber(number).orElseThrow().finding()).isNotEmpty();
+    }
+
+    @Test
+    void freeOneCarriesItsAnswersInTheAddress() throws Exception {
+        assertThat(get("/fault").body()).contains("Which machine is it?");
+        assertThat(get("/fault?machine=../../etc/passwd").statusCode()).isEqualTo(422);
+        HttpResponse<String> page = post(
+                "/fault/answers", "machine", "thermoblock", "asked", "power lamp", "said", "don't know");
+        assertThat(page.uri().getQuery()).contains("known=power+lamp~don");
+        assertThat(known(page.body())).contains("1 answer").contains("Don’t know");
+    }
+}
