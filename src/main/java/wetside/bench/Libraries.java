@@ -30,17 +30,20 @@ import wetside.run.Draws;
  */
 final class Libraries implements AutoCloseable {
     private static final Logger LOG = LoggerFactory.getLogger(Libraries.class);
-    private static final int WANTED = Integer.getInteger("wetside.bench.draws", 64);
+    private static final int USUAL = 64;
     private static final int KEPT = 12;
     /** Half of the machine stays free for the pages. */
     private static final int THREADS = Math.max(1, Runtime.getRuntime().availableProcessors() / 2);
 
     private final Map<String, Ground> grounds = new HashMap<>();
-    private final Thread worker = new Thread(this::work, "signatures");
+    /** Draws of each cause: fewer by a system property, for tests and slow computers. */
+    private final int wanted = Integer.getInteger("wetside.bench.draws", USUAL);
+
     private boolean closed;
     private Ground current;
 
     Libraries() {
+        Thread worker = new Thread(this::work, "signatures");
         worker.setDaemon(true);
         worker.start();
     }
@@ -71,7 +74,7 @@ final class Libraries implements AutoCloseable {
             casework = installed.casework(Procedures.bundled());
             signing = new Signing(
                     casework,
-                    WANTED,
+                    wanted,
                     LibraryStore.usual(),
                     LibraryKey.of(casework, ProgramCode.sum()),
                     THREADS,
@@ -91,7 +94,7 @@ final class Libraries implements AutoCloseable {
             double minutes = done > begun && begunAt > 0
                     ? (System.nanoTime() - begunAt) / 60e9 * (total - done) / (done - begun)
                     : Double.NaN;
-            return new Sharpness(drawn, WANTED, done, total, minutes, looking != null, broken);
+            return new Sharpness(drawn, wanted, done, total, minutes, looking != null, broken);
         }
 
         private int drawn() {
@@ -204,7 +207,7 @@ final class Libraries implements AutoCloseable {
     private Ground dullest() {
         List<Ground> all = new ArrayList<>(grounds.values());
         return all.stream()
-                .filter(g -> !g.broken && g.drawn() < WANTED)
+                .filter(g -> !g.broken && g.drawn() < wanted)
                 .min(Comparator.comparingInt(Ground::drawn).thenComparing(Comparator.comparingLong((Ground g) -> -g.asked)))
                 .orElse(null);
     }
