@@ -76,6 +76,7 @@ public final class Kinds {
             new PowerSwitch(),
             new ProtectiveConductor(),
             new PtSensor(),
+            new PtcSensor(),
             new ReedSensor(),
             new SignalLead(),
             new Socket(),

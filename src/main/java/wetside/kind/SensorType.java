@@ -2,6 +2,7 @@ package wetside.kind;
 
 import wetside.blueprint.HeatPlan;
 import wetside.physics.Platinum;
+import wetside.physics.SiliconSensor;
 import wetside.physics.Thermistor;
 
 /** Tables a temperature controller can be set to. */
@@ -22,6 +23,17 @@ enum SensorType {
         @Override
         double temperature(double ohms) {
             return Platinum.temperature(1000, ohms);
+        }
+
+        @Override
+        boolean falls() {
+            return false;
+        }
+    },
+    PTC_1K {
+        @Override
+        double temperature(double ohms) {
+            return SiliconSensor.temperature(1000, ohms);
         }
 
         @Override

@@ -46,9 +46,9 @@ public final class TemperatureController implements Kind {
             Dimension.NUMBER,
             0,
             0,
-            2,
+            3,
             Spread.EXACT,
-            "0 for an NTC of 10 kΩ, 1 for an NTC of 50 kΩ, 2 for a Pt1000");
+            "0 for an NTC of 10 kΩ, 1 for an NTC of 50 kΩ, 2 for a Pt1000, 3 for a PTC of 1 kΩ");
     static final Parameter WINDOW = Parameter.usual(
             "pulse window", Dimension.TIME, 2, 0.1, 60, Spread.EXACT, "time over which the output is proportioned");
     static final Parameter ERROR = Parameter.condition(

@@ -26,4 +26,12 @@ class SensorsTest {
         assertThat(Conductor.electrode(20, 0.04, 393.15)).isLessThan(tap / 2);
         assertThat(Conductor.electrode(20, 1e-4, 298.15)).isGreaterThan(100e3);
     }
+
+    @Test
+    void aSiliconSensorIsReadBack() {
+        for (double t = 230; t < 430; t += 7) {
+            assertThat(SiliconSensor.temperature(1000, SiliconSensor.resistance(1000, t))).isCloseTo(t, within(1e-9));
+        }
+        assertThat(SiliconSensor.temperature(1000, 50)).isNaN();
+    }
 }

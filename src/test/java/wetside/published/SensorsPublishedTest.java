@@ -4,6 +4,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.RegisterExtension;
 import wetside.physics.Conductor;
 import wetside.physics.Platinum;
+import wetside.physics.SiliconSensor;
 import wetside.physics.Thermistor;
 
 class SensorsPublishedTest {
@@ -170,5 +171,34 @@ class SensorsPublishedTest {
                 Conductor.copper(1000, 1e-6, 293.15),
                 Tolerance.relative(1e-4),
                 "five digits of 0.017241");
+    }
+
+    @Test
+    void gSiliconPtc() {
+        String source = "KTY81-110 data sheet, typical";
+        published.check(
+                "R100/R25 of a silicon PTC",
+                source,
+                1.696,
+                SiliconSensor.resistance(1000, 100 + ICE) / 1000,
+                Tolerance.absolute(0.001),
+                "printed to three digits");
+        published.check(
+                "R−55/R25 of a silicon PTC",
+                source,
+                0.490,
+                SiliconSensor.resistance(1000, -55 + ICE) / 1000,
+                Tolerance.absolute(0.001),
+                "printed to three digits");
+        double[][] table = {{0, 815}, {20, 961}, {40, 1122.5}, {60, 1298.5}, {80, 1490}, {100, 1696}};
+        for (double[] row : table) {
+            published.check(
+                    "R of a silicon PTC at %.0f °C [Ω]".formatted(row[0]),
+                    "KTY81-110 table in an open repository",
+                    row[1],
+                    SiliconSensor.resistance(1000, row[0] + ICE),
+                    Tolerance.relative(0.002),
+                    "two coefficients for the whole range");
+        }
     }
 }
