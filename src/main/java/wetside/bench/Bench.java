@@ -25,13 +25,19 @@ public final class Bench implements AutoCloseable {
         Workshop workshop = new Workshop(shop, clock);
         Pages pages = new Pages();
         Libraries libraries = new Libraries();
+        Subjects subjects = new Subjects(workshop);
+        Drawings drawings = new Drawings();
         List<Routes> all = List.of(
                 new Assets(),
                 new JobsPages(workshop, pages),
                 new JobPages(workshop, pages),
                 new SearchPages(workshop, pages),
                 new ReportPages(workshop),
-                new FaultPages(workshop, pages, libraries));
+                new FaultPages(workshop, pages, libraries),
+                new MachinesPages(workshop, pages),
+                new MachinePages(workshop, pages, subjects, drawings),
+                new ReadingsPages(workshop, pages, subjects, new Expectations(drawings.procedures())),
+                new RunPages(workshop, pages, subjects, drawings));
         Javalin server = Javalin.create(config -> {
             quiet(config);
             new Guard().routes(config.routes);

@@ -14,7 +14,12 @@ import wetside.units.Display;
  */
 public record Frame(String title, String menu, Display units, String assets) {
     /** The menu, in its order: name and address. */
-    public static final List<Entry> MENU = List.of(new Entry("Jobs", "/jobs"), new Entry("Fault finding", "/fault"));
+    public static final List<Entry> MENU = List.of(
+            new Entry("Jobs", "/jobs"),
+            new Entry("Machines", "/machines"),
+            new Entry("Fault finding", "/fault"),
+            new Entry("Readings", "/readings"),
+            new Entry("Run", "/run"));
 
     /** An entry of the menu. */
     public record Entry(String name, String address) {}

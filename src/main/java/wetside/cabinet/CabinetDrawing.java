@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.UnaryOperator;
 import wetside.drawing.Look;
 import wetside.drawing.Svg;
 import wetside.drawing.Theme;
@@ -75,6 +76,11 @@ public final class CabinetDrawing {
 
     /** One view without heading and names, and no larger than what is on it; {@link #caption} says what that is. */
     public String bare(Side side) {
+        return bare(side, null);
+    }
+
+    /** The same, every part and number a link with its id in {@code data-part}; {@code link} says the address of an id. */
+    public String bare(Side side, UnaryOperator<String> link) {
         View view = cabinet.from(side);
         Frame there = new Frame(view, 0, 0, scale);
         Map<Fitted, Callouts.Callout> callouts = new LinkedHashMap<>(Callouts.of(there, numbered(view)));
@@ -85,7 +91,7 @@ public final class CabinetDrawing {
         Laid laid = new Laid(frame, callouts, List.of(), all.width(), all.height());
         String title = cabinet.machine().identity().title() + ": " + captionShut(side);
         Svg svg = new Svg(all.width(), all.height(), title, description(List.of(side)));
-        new ViewInk(svg, cabinet, chosen, named).view(laid.frame(), laid.callouts());
+        new ViewInk(svg, cabinet, chosen, named, link).view(laid.frame(), laid.callouts());
         return svg.end();
     }
 

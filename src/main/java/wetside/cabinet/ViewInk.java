@@ -12,6 +12,7 @@ import static wetside.drawing.Theme.Token.SHEET;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.UnaryOperator;
 import wetside.drawing.Look;
 import wetside.drawing.Svg;
 import wetside.drawing.Theme;
@@ -24,7 +25,15 @@ final class ViewInk {
     private final Optional<Fitted> chosen;
     private final Set<String> named;
 
+    private final UnaryOperator<String> link;
+
     ViewInk(Svg svg, Cabinet cabinet, Optional<Fitted> chosen, Set<String> named) {
+        this(svg, cabinet, chosen, named, null);
+    }
+
+    /** @param link address of a part, null for none */
+    ViewInk(Svg svg, Cabinet cabinet, Optional<Fitted> chosen, Set<String> named, UnaryOperator<String> link) {
+        this.link = link;
         this.svg = svg;
         this.cabinet = cabinet;
         this.chosen = chosen;
@@ -73,18 +82,43 @@ final class ViewInk {
             if (s.manner() == View.Manner.BEHIND || s.manner() == View.Manner.LEFT_OUT || isChosen(s.part())) {
                 continue;
             }
-            shape.draw(s.part(), isPlain ? ink(SHEET, INK2, 1.8, "") : ink(INSET, EDGE, 1, ""));
+            draw(shape, s.part(), isPlain ? ink(SHEET, INK2, 1.8, "") : ink(INSET, EDGE, 1, ""));
         }
         for (View.Seen s : frame.view().parts()) {
             boolean isNamed = named.isEmpty() || named.contains(s.part().id());
             if (s.manner() == View.Manner.BEHIND && isNamed && !isChosen(s.part())) {
-                shape.draw(s.part(), ink(null, INK3, 1, "3 3"));
+                draw(shape, s.part(), ink(null, INK3, 1, "3 3"));
             }
         }
         chosen.filter(p -> frame.view().of(p) != null).ifPresent(p -> {
             boolean hidden = frame.view().of(p).free() < 0.25;
-            shape.draw(p, ink(ENAMEL_TINT, ENAMEL, hidden ? 2 : 3, hidden ? "5 3" : ""));
+            draw(shape, p, ink(ENAMEL_TINT, ENAMEL, hidden ? 2 : 3, hidden ? "5 3" : ""));
         });
+    }
+
+    private void draw(PartShape shape, Fitted part, String ink) {
+        open(part, true);
+        shape.draw(part, ink);
+        close();
+    }
+
+    private void open(Fitted part, boolean hidden) {
+        if (link != null) {
+            svg.raw(
+                    "%s",
+                    "<a href=\"" + Svg.escape(link.apply(part.id())) + "\" data-part=\"" + Svg.escape(part.id()) + "\""
+                            + (hidden
+                                    ? " tabindex=\"-1\" aria-hidden=\"true\""
+                                    : " aria-label=\"" + part.number() + " "
+                                            + Svg.escape(part.name()).replace("\"", "&quot;") + "\"")
+                            + ">");
+        }
+    }
+
+    private void close() {
+        if (link != null) {
+            svg.raw("</a>");
+        }
     }
 
     private static String ink(Theme.Token fill, Theme.Token stroke, double width, String dash) {
@@ -102,6 +136,7 @@ final class ViewInk {
 
     private void number(Fitted part, Callouts.Callout at) {
         boolean it = isChosen(part);
+        open(part, false);
         svg.raw(
                 "<circle cx=\"%.1f\" cy=\"%.1f\" r=\"%.1f\" fill=\"%s\" stroke=\"%s\" stroke-width=\"1.2\"/>",
                 at.x(), at.y(), Callouts.RADIUS, paint(it ? ENAMEL : SHEET), paint(it ? ENAMEL : INK2));
@@ -113,6 +148,7 @@ final class ViewInk {
                 600,
                 paint(it ? SHEET : INK),
                 String.valueOf(part.number()));
+        close();
     }
 
     /** A line of the legend. */

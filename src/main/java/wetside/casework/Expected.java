@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.function.IntConsumer;
 import wetside.diagnosis.Answering;
 import wetside.machine.Machine;
 import wetside.units.Display;
@@ -23,11 +24,17 @@ public record Expected(Asking asking, double low, double middle, double high, Ma
 
     /** Over machines that work. */
     public static List<Expected> healthy(Casework casework, int draws) {
+        return healthy(casework, draws, done -> {});
+    }
+
+    /** The same; {@code progress} hears how many machines have been simulated. */
+    public static List<Expected> healthy(Casework casework, int draws, IntConsumer progress) {
         Candidate healthy = casework.candidates().get(0);
         float[][] rows = new float[draws][];
         for (int k = 0; k < draws; k++) {
             Machine drawn = casework.draws().machine(k);
             rows[k] = casework.row(drawn, healthy, k);
+            progress.accept(k + 1);
         }
         List<Expected> all = new ArrayList<>();
         for (int q = 0; q < casework.askings().size(); q++) {

@@ -118,7 +118,7 @@ final class LinePen {
         double ux = Math.signum(piece[2]) * turn;
         double uy = Math.signum(piece[3]) * turn;
         svg.raw(
-                "<path d=\"M%.1f %.1fL%.1f %.1fL%.1f %.1fz\" fill=\"%s\"/>",
+                "<path class=\"head\" d=\"M%.1f %.1fL%.1f %.1fL%.1f %.1fz\" fill=\"%s\"/>",
                 x + 6 * ux,
                 y + 6 * uy,
                 x - 5 * ux - 5 * uy,

@@ -8,6 +8,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
 import wetside.drawing.PartNumbers;
 import wetside.drawing.Theme;
@@ -78,6 +79,11 @@ public final class MachineMap {
         return points(sheet());
     }
 
+    /** What is in it, to say what its lines mean. */
+    public Set<Layer> shown() {
+        return plan.ways().stream().map(Way::layer).collect(Collectors.toCollection(() -> EnumSet.noneOf(Layer.class)));
+    }
+
     /** What it is a map of, e.g. "Water, steam, drain". */
     public String title() {
         String words = plan.layers().stream().map(Layer::word).collect(Collectors.joining(", "));
@@ -93,6 +99,24 @@ public final class MachineMap {
     /** The drawing as SVG text. */
     public String svg(Theme theme) {
         return new MapSvg(plan, sheet(), measured, theme).draw();
+    }
+
+    /**
+     * The circuit alone, for a page that says by itself what it is of and what its lines mean: every part a link, its id in
+     * {@code data-part}; every line a group with {@code data-line}, its place in {@link #flows}, and {@code data-layer}.
+     *
+     * @param link address of the part of an id
+     */
+    public String linked(UnaryOperator<String> link) {
+        return new MapSvg(plan, sheet(), measured, Theme.LIGHT, link).draw();
+    }
+
+    /** What flows in each line now [kg/s], the way it is drawn; 0 for wires and what only senses. */
+    public double[] flows(Measured now) {
+        return plan.ways().stream()
+                .mapToDouble(w -> w.wire() || w.layer() == Layer.SENSING ? 0 : now.flow(w))
+                .map(f -> Math.abs(f) >= Measured.STILL ? f : 0)
+                .toArray();
     }
 
     /** True when nothing of this machine is in the chosen layers. */

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
+import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
 import wetside.drawing.Svg;
 import wetside.drawing.Theme;
@@ -27,14 +28,23 @@ final class MapSvg {
     private final List<String> notes;
     private final double column;
     private final int rows;
+    private final UnaryOperator<String> link;
+    private final double head;
 
     MapSvg(MapPlan plan, Sheet sheet, Measured measured, Theme theme) {
+        this(plan, sheet, measured, theme, null);
+    }
+
+    /** @param link address of a part; with it the drawing has no heading of its own. Null for none. */
+    MapSvg(MapPlan plan, Sheet sheet, Measured measured, Theme theme, UnaryOperator<String> link) {
+        this.link = link;
+        head = link == null ? HEAD : MARGIN;
         this.plan = plan;
         this.sheet = sheet;
         this.measured = measured;
         this.theme = theme;
         lettering = Lettering.of(sheet.numbers());
-        width = Math.ceil(Math.max(LEAST_WIDTH, sheet.width() + 2 * MARGIN));
+        width = Math.ceil(Math.max(link == null ? LEAST_WIDTH : 0, sheet.width() + 2 * MARGIN));
         notes = notes();
         named = named();
         column = lettering.width(named) + BETWEEN;
@@ -47,11 +57,16 @@ final class MapSvg {
     }
 
     double height() {
-        return Math.ceil(legend() + 44 + (rows + notes.size()) * lettering.line);
+        return Math.ceil(legend() + (saysLines() ? 44 : 22) + (rows + notes.size()) * lettering.line);
+    }
+
+    /** A page with switches for what is shown says by them what the lines mean. */
+    private boolean saysLines() {
+        return link == null || measured != null;
     }
 
     private double legend() {
-        return HEAD + sheet.height() + 14;
+        return head + sheet.height() + 14;
     }
 
     String draw() {
@@ -61,14 +76,18 @@ final class MapSvg {
         String title = identity.title() + ", " + identity.making();
         Svg svg = new Svg(width, height, "Map of " + title, "Parts and what joins them: " + layers());
         svg.rect(0, 0, width, height, theme.of(Theme.Token.SHEET));
-        svg.text(MARGIN, 28, "start", 19, 600, theme.of(Theme.Token.INK), title);
-        svg.text(MARGIN, 48, "start", lettering.size, 500, theme.of(Theme.Token.INK3), subtitle());
-        svg.raw("<g transform=\"translate(%.1f %.1f)\">", (width - sheet.width()) / 2, HEAD);
+        if (link == null) {
+            svg.text(MARGIN, 28, "start", 19, 600, theme.of(Theme.Token.INK), title);
+            svg.text(MARGIN, 48, "start", lettering.size, 500, theme.of(Theme.Token.INK3), subtitle());
+        }
+        svg.raw("<g transform=\"translate(%.1f %.1f)\">", (width - sheet.width()) / 2, head);
         circuit(svg);
         svg.raw("</g>");
         svg.line(MARGIN, legend - 8, width - MARGIN, legend - 8, theme.of(Theme.Token.LINE), 1, "");
-        legend(svg, legend + 14);
-        double y = legend + 40;
+        if (saysLines()) {
+            legend(svg, legend + 14);
+        }
+        double y = legend + (saysLines() ? 40 : 18);
         for (int i = 0; i < named.size(); i++) {
             double x = MARGIN + (i / rows) * column;
             text(svg, x, y + (i % rows) * lettering.line, named.get(i));
@@ -111,17 +130,45 @@ final class MapSvg {
         sheet.parts().stream()
                 .filter(p -> p.glyph().isDot())
                 .forEach(p -> junctions.add(new double[] {p.x() + 4, p.y() + 4}));
-        sheet.lines().forEach(l -> lines.draw(l, junctions));
-        sheet.parts().forEach(p -> parts.draw(p, ways(p)));
-        for (Sheet.Line l : sheet.lines()) {
-            l.words().forEach(w -> {
+        for (int i = 0; i < sheet.lines().size(); i++) {
+            Sheet.Line line = sheet.lines().get(i);
+            open(svg, i, line.way());
+            lines.draw(line, junctions);
+            svg.raw("</g>");
+        }
+        for (Sheet.Placed p : sheet.parts()) {
+            String id = p.glyph().part.component().id();
+            svg.raw("%s", link == null ? "<g>" : anchor(id, p.glyph().part.component().name()));
+            if (link != null && !p.glyph().isDot()) {
+                Rect box = p.box().grown(5);
+                svg.raw(
+                        "<rect class=\"around\" x=\"%.1f\" y=\"%.1f\" width=\"%.1f\" height=\"%.1f\" rx=\"6\" fill=\"none\""
+                                + " pointer-events=\"all\"/>",
+                        box.x(), box.y(), box.width(), box.height());
+            }
+            parts.draw(p, ways(p));
+            svg.raw(link == null ? "</g>" : "</a>");
+        }
+        for (int i = 0; i < sheet.lines().size(); i++) {
+            open(svg, i, sheet.lines().get(i).way());
+            sheet.lines().get(i).words().forEach(w -> {
                 if (w.onLine()) {
                     parts.onLine(w);
                 } else {
                     parts.words(w, Theme.Token.INK3);
                 }
             });
+            svg.raw("</g>");
         }
+    }
+
+    private void open(Svg svg, int line, Way way) {
+        svg.raw("%s", link == null ? "<g>" : "<g data-line=\"" + line + "\" data-layer=\"" + way.layer().word() + "\">");
+    }
+
+    private String anchor(String id, String name) {
+        return "<a href=\"" + Svg.escape(link.apply(id)) + "\" data-part=\"" + Svg.escape(id) + "\" aria-label=\""
+                + plan.numbers().of(id).orElse(0) + " " + Svg.escape(name).replace("\"", "&quot;") + "\">";
     }
 
     private int ways(Sheet.Placed p) {

@@ -81,6 +81,16 @@ public final class Jobs {
                 .list());
     }
 
+    /** All of a machine, the newest first. */
+    public List<Ticket> ticketsOf(long machineId) {
+        return shop.read(h -> h.createQuery("SELECT j.number, j.state, j.complaint, j.technician, j.due, j.moved,"
+                        + " o.name AS owner, m.serial FROM job j JOIN machine m ON m.id = j.machine_id"
+                        + " JOIN owner o ON o.id = m.owner_id WHERE m.id = :machine ORDER BY j.number DESC")
+                .bind("machine", machineId)
+                .map(ConstructorMapper.of(Ticket.class))
+                .list());
+    }
+
     /**
      * Moves a job to another state, if nobody else has changed it since {@code version}.
      *

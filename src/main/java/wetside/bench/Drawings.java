@@ -1,0 +1,158 @@
+package wetside.bench;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.UnaryOperator;
+import wetside.cabinet.Cabinet;
+import wetside.cabinet.CabinetDrawing;
+import wetside.cabinet.Fitted;
+import wetside.card.Card;
+import wetside.card.CardSheet;
+import wetside.card.Cards;
+import wetside.diagnosis.Who;
+import wetside.drawing.PartNumbers;
+import wetside.machine.Side;
+import wetside.map.Layer;
+import wetside.map.MachineMap;
+import wetside.map.Measured;
+import wetside.page.Picture;
+import wetside.procedure.Procedures;
+import wetside.procedure.Repertoire;
+import wetside.run.Action;
+import wetside.run.Scenario;
+import wetside.tour.Follow;
+import wetside.tour.Telling;
+import wetside.tour.Tour;
+
+/** Maps, cabinets, walks and cards of machines, which take the better part of a second to make: made once. */
+public final class Drawings {
+    private static final int KEPT = 200;
+    /** Machines the twin simulates for each failure of a part. */
+    private static final int DRAWS = 4;
+
+    private static final String SHOT = "shot";
+
+    private final Procedures procedures = Procedures.bundled();
+    private final Kept<String, MachineMap> maps = new Kept<>(KEPT);
+    private final Kept<String, String> texts = new Kept<>(KEPT);
+    private final Kept<String, Tour> tours = new Kept<>(KEPT);
+    private final Kept<String, Cards> cards = new Kept<>(24);
+    private final Kept<String, Card> written = new Kept<>(KEPT);
+    private final Kept<String, Repertoire> repertoires = new Kept<>(24);
+
+    Drawings() {}
+
+    /** What lines are coloured by. */
+    enum By {
+        MEDIUM(null),
+        HEAT(Measured.Quantity.TEMPERATURE),
+        PRESSURE(Measured.Quantity.PRESSURE);
+
+        private final Measured.Quantity quantity;
+
+        By(Measured.Quantity quantity) {
+            this.quantity = quantity;
+        }
+    }
+
+    MachineMap map(Subject s, Set<Layer> layers, By by) {
+        return maps.of(s.key() + layers + by, () -> {
+            PartNumbers numbers = PartNumbers.of(s.file());
+            if (by == By.MEDIUM) {
+                return MachineMap.of(s.installed().machine(), numbers, layers);
+            }
+            return MachineMap.of(brewing(s).by(by.quantity), numbers, layers);
+        });
+    }
+
+    /** In the middle of a shot, where the machine can be taken there; else as it stands. */
+    private Measured brewing(Subject s) {
+        Measured measured = Measured.cold(s.installed().machine());
+        Repertoire repertoire = repertoire(s);
+        String routine = repertoire.routines().keySet().stream()
+                .filter(r -> r.equals(SHOT) || r.startsWith(SHOT + ", "))
+                .findFirst()
+                .orElse(null);
+        if (routine != null) {
+            List<Scenario> chain = repertoire.leadingTo(routine);
+            chain.subList(0, chain.size() - 1).forEach(measured.run()::go);
+            untilSecondMark(measured, chain.get(chain.size() - 1));
+        }
+        return measured;
+    }
+
+    /** Routines first mark that something begins, then that it is in full swing. */
+    private static void untilSecondMark(Measured measured, Scenario scenario) {
+        int marks = 0;
+        for (Action a : scenario.steps()) {
+            measured.run().go(a);
+            if (a instanceof Action.Mark && ++marks == 2) {
+                return;
+            }
+        }
+    }
+
+    String mapText(Subject s, Set<Layer> layers, By by, String query) {
+        return texts.of(
+                s.key() + s.address() + layers + by + query,
+                () -> Picture.onPage(map(s, layers, by).linked(id -> query + "part=" + id)));
+    }
+
+    Repertoire repertoire(Subject s) {
+        return repertoires.of(s.key(), () -> Repertoire.of(procedures, s.installed().machine()));
+    }
+
+    Procedures procedures() {
+        return procedures;
+    }
+
+    Cards cards(Subject s) {
+        return cards.of(s.key(), () -> new Cards(s.file(), s.installed(), procedures));
+    }
+
+    /** @param signs whether the twin is asked what would show each failure: that takes seconds */
+    Card card(Subject s, String part, boolean signs) {
+        return written.of(s.key() + "|" + part + signs, () -> cards(s).card(part, Who.TECHNICIAN, signs ? DRAWS : 0));
+    }
+
+    Tour tour(Subject s, Follow follow) {
+        return tours.of(
+                s.key() + follow,
+                () -> Telling.of(
+                        follow,
+                        s.installed().machine(),
+                        PartNumbers.of(s.file()),
+                        s.installed().feed()));
+    }
+
+    /** A view of the case and what it is. */
+    public record Look(String svg, String caption) {}
+
+    /** From where a part is seen best and from beside that; without a part from the rear and the right. */
+    List<Look> cabinet(Subject s, Optional<String> part, String query) {
+        Cabinet cabinet = cards(s).cabinet().orElse(null);
+        if (cabinet == null) {
+            return List.of();
+        }
+        Optional<Fitted> chosen = part.flatMap(cabinet::part);
+        List<Side> sides = chosen.map(f -> CardSheet.sides(cabinet, f)).orElse(List.of(Side.REAR, Side.RIGHT));
+        List<Look> looks = new ArrayList<>();
+        for (Side side : sides) {
+            looks.add(look(s, cabinet, chosen, side, id -> query + "part=" + id, query));
+        }
+        return looks;
+    }
+
+    private Look look(
+            Subject s, Cabinet cabinet, Optional<Fitted> chosen, Side side, UnaryOperator<String> link, String query) {
+        String key = s.key() + s.address() + "|" + chosen.map(Fitted::id).orElse("") + side + query;
+        String svg = texts.of(
+                key,
+                () -> Picture.onPage(new CabinetDrawing(cabinet, chosen, Set.of(), CabinetDrawing.Room.HALF)
+                        .bare(side, link)));
+        String off = cabinet.panels(side).isEmpty() ? "" : ", panel off";
+        return new Look(svg, "from the " + side.word() + off);
+    }
+}

@@ -1,0 +1,175 @@
+package wetside.bench;
+
+import io.javalin.http.sse.SseClient;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.concurrent.Semaphore;
+import java.util.concurrent.TimeUnit;
+import wetside.blueprint.Reading;
+import wetside.units.Display;
+import wetside.units.Unit;
+
+/**
+ * One page that watches a run. Sending can block for half a minute when a browser has stopped reading: it is done by a worker
+ * of this page alone, and what the worker is too late for is left out; the latest picture is always the one that is sent.
+ */
+final class Feed implements Runnable {
+    private final LiveRun run;
+    private final SseClient client;
+    private final Display units;
+    private final List<Integer> charted;
+    private final Semaphore news = new Semaphore(1);
+    private int edition = -1;
+    private int row;
+    private int event;
+    private volatile boolean closed;
+
+    /** @param charted places of the readings whose course is wanted */
+    Feed(LiveRun run, SseClient client, Display units, List<Integer> charted) {
+        this.run = run;
+        this.client = client;
+        this.units = units;
+        this.charted = List.copyOf(charted);
+    }
+
+    /** Says that there is something new; never waits. */
+    void wake() {
+        if (news.availablePermits() == 0) {
+            news.release();
+        }
+    }
+
+    void close() {
+        closed = true;
+        wake();
+    }
+
+    @Override
+    public void run() {
+        try {
+            while (!closed && !client.terminated()) {
+                // a line now and then even when nothing changes shows whether the page is still there
+                news.tryAcquire(2, TimeUnit.SECONDS);
+                news.drainPermits();
+                if (run.isEnded()) {
+                    client.sendEvent("over", "ended");
+                    break;
+                }
+                client.sendEvent("picture", json(run.latest()));
+            }
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+        } catch (RuntimeException e) {
+            // the page went away while it was told something
+        } finally {
+            run.unwatch(this);
+            client.close();
+        }
+    }
+
+    private String json(LiveRun.Picture p) {
+        StringBuilder json = new StringBuilder("{");
+        field(json, "t", number(p.time())).append(',');
+        field(json, "speed", number(p.speed())).append(',');
+        field(json, "pace", number(p.pace())).append(',');
+        field(json, "paused", "" + p.paused()).append(',');
+        field(json, "hurrying", "" + p.hurrying()).append(',');
+        field(json, "compared", "" + p.compared()).append(',');
+        field(json, "v", values(p.values())).append(',');
+        field(json, "h", numbers(p.handles())).append(',');
+        field(json, "l", numbers(p.levels())).append(',');
+        field(json, "f", numbers(p.flows())).append(',');
+        field(json, "broken", texts(p.broken())).append(',');
+        field(json, "balance", text(p.balance())).append(',');
+        field(json, "trouble", text(p.trouble())).append(',');
+        events(json, p);
+        rows(json);
+        return json.append('}').toString();
+    }
+
+    /** Only what came since the last time; all again when the list has begun anew. */
+    private void events(StringBuilder json, LiveRun.Picture p) {
+        List<LiveRun.Event> all = p.events();
+        boolean anew = all.size() < event;
+        int from = anew ? 0 : event;
+        List<String> told = new ArrayList<>();
+        for (LiveRun.Event e : all.subList(from, all.size())) {
+            told.add("[" + number(e.time()) + "," + text(e.words()) + "]");
+        }
+        event = all.size();
+        field(json, "anew", "" + anew).append(',');
+        field(json, "e", "[" + String.join(",", told) + "]").append(',');
+    }
+
+    private void rows(StringBuilder json) {
+        History.Part part = run.history().since(edition, row);
+        List<String> rows = new ArrayList<>();
+        for (History.Row r : part.rows()) {
+            List<String> cells = new ArrayList<>(List.of(number(r.time())));
+            for (float[] values : new float[][] {r.values(), r.sound()}) {
+                for (int reading : charted) {
+                    cells.add(values == null ? "null" : shown(reading, values[run.history().column(reading)]));
+                }
+            }
+            rows.add("[" + String.join(",", cells) + "]");
+        }
+        field(json, "over", "" + (part.edition() != edition)).append(',');
+        field(json, "rows", "[" + String.join(",", rows) + "]");
+        edition = part.edition();
+        row = part.next();
+    }
+
+    private String values(double[] si) {
+        List<String> all = new ArrayList<>();
+        for (int i = 0; i < si.length; i++) {
+            all.add(run.readings().get(i).isChoice() ? number(si[i]) : shown(i, si[i]));
+        }
+        return "[" + String.join(",", all) + "]";
+    }
+
+    private String shown(int reading, double si) {
+        Reading r = run.readings().get(reading);
+        Unit unit = units.unit(r.dimension());
+        return number(unit.fromSi(si));
+    }
+
+    private static StringBuilder field(StringBuilder json, String name, String value) {
+        return json.append('"').append(name).append("\":").append(value);
+    }
+
+    private static String numbers(double[] values) {
+        List<String> all = new ArrayList<>();
+        for (double v : values) {
+            all.add(number(v));
+        }
+        return "[" + String.join(",", all) + "]";
+    }
+
+    private static String number(double v) {
+        if (Double.isNaN(v) || Double.isInfinite(v)) {
+            return "null";
+        }
+        return v == Math.rint(v) && Math.abs(v) < 1e9
+                ? Long.toString((long) v)
+                : String.format(Locale.ROOT, "%.5g", v);
+    }
+
+    private static String texts(List<String> texts) {
+        return "[" + String.join(",", texts.stream().map(Feed::text).toList()) + "]";
+    }
+
+    private static String text(String words) {
+        StringBuilder out = new StringBuilder("\"");
+        for (char c : words.toCharArray()) {
+            if (c == '"' || c == '\\') {
+                out.append('\\').append(c);
+            } else if (c < ' ') {
+                out.append(' ');
+            } else {
+                out.append(c);
+            }
+        }
+        return out.append('"').toString();
+    }
+}
