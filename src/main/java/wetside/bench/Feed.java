@@ -1,6 +1,8 @@
 package wetside.bench;
 
-import io.javalin.http.sse.SseClient;
+import java.io.IOException;
+import java.io.OutputStream;
+import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -11,12 +13,13 @@ import wetside.units.Display;
 import wetside.units.Unit;
 
 /**
- * One page that watches a run. Sending can block for half a minute when a browser has stopped reading: it is done by a worker
- * of this page alone, and what the worker is too late for is left out; the latest picture is always the one that is sent.
+ * One page that watches a run. Sending can block for half a minute when a browser has stopped reading: it is done by the
+ * thread of this page's own request, and what that is too late for is left out: the latest picture is the one that is sent.
+ * (The web library's own way of sending events goes on for ever with a request whose browser has gone.)
  */
-final class Feed implements Runnable {
+final class Feed {
     private final LiveRun run;
-    private final SseClient client;
+    private final OutputStream out;
     private final Display units;
     private final List<Integer> charted;
     private final Semaphore news = new Semaphore(1);
@@ -26,9 +29,9 @@ final class Feed implements Runnable {
     private volatile boolean closed;
 
     /** @param charted places of the readings whose course is wanted */
-    Feed(LiveRun run, SseClient client, Display units, List<Integer> charted) {
+    Feed(LiveRun run, OutputStream out, Display units, List<Integer> charted) {
         this.run = run;
-        this.client = client;
+        this.out = out;
         this.units = units;
         this.charted = List.copyOf(charted);
     }
@@ -45,27 +48,29 @@ final class Feed implements Runnable {
         wake();
     }
 
-    @Override
-    public void run() {
+    /** Sends until the run or the page is gone. */
+    void send() throws InterruptedException {
         try {
-            while (!closed && !client.terminated()) {
-                // a line now and then even when nothing changes shows whether the page is still there
+            while (!closed) {
+                // a picture now and then even when nothing changes shows whether the page is still there
                 news.tryAcquire(2, TimeUnit.SECONDS);
                 news.drainPermits();
                 if (run.isEnded()) {
-                    client.sendEvent("over", "ended");
-                    break;
+                    event("over", "ended");
+                    return;
                 }
-                client.sendEvent("picture", json(run.latest()));
+                event("picture", json(run.latest()));
             }
-        } catch (InterruptedException e) {
-            Thread.currentThread().interrupt();
-        } catch (RuntimeException e) {
-            // the page went away while it was told something
+        } catch (IOException e) {
+            // the page went away: what it was to be told is of no use to anybody
         } finally {
             run.unwatch(this);
-            client.close();
         }
+    }
+
+    private void event(String kind, String data) throws IOException {
+        out.write(("event: " + kind + "\ndata: " + data + "\n\n").getBytes(StandardCharsets.UTF_8));
+        out.flush();
     }
 
     private String json(LiveRun.Picture p) {

@@ -37,6 +37,7 @@ final class LiveRun implements Runnable {
 
     private static final double SLOWEST = 1;
     private static final double FASTEST = 200;
+    private static final int MOST_FEEDS = 3;
     private static final int MOST_EVENTS = 500;
 
     private final Subject subject;
@@ -129,8 +130,12 @@ final class LiveRun implements Runnable {
         ended = true;
     }
 
+    /** The page that came first goes when there are too many. */
     void watch(Feed feed) {
         feeds.add(feed);
+        if (feeds.size() > MOST_FEEDS) {
+            feeds.remove(0).close();
+        }
     }
 
     void unwatch(Feed feed) {

@@ -70,7 +70,7 @@ public final class MachinesPages implements Routes {
         return new Row(
                 "/machines/" + m.id(),
                 m.serial(),
-                Plate.title(m),
+                workshop.models().title(m),
                 workshop.register().owner(m.ownerId()).name(),
                 m.fedFrom(),
                 m.note());

@@ -2,7 +2,7 @@ package wetside.bench;
 
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
-import io.javalin.http.sse.SseClient;
+import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -69,7 +69,7 @@ public final class RunPages implements Routes {
             routes.get(a + "/run", this::show);
             routes.post(a + "/run", this::start);
         }
-        routes.sse("/runs/{run}/pictures", this::watch);
+        routes.get("/runs/{run}/pictures", this::watch);
         routes.post("/runs/{run}/handle", this::handle);
         routes.post("/runs/{run}/speed", c -> done(c, run(c).speed(new Form(c).between("times", 1, 200))));
         routes.post("/runs/{run}/pause", c -> done(c, run(c).pause("yes".equals(new Form(c).needed("pause", 5)))));
@@ -130,22 +130,20 @@ public final class RunPages implements Routes {
                 .result(LiveRuns.MOST + " runs are going already: close a page that runs a machine, then try again."));
     }
 
-    private void watch(SseClient client) {
-        LiveRun run = run(client.ctx());
+    /** Holds the thread of the request until the page goes; a run has room for few. */
+    private void watch(Context context) throws IOException, InterruptedException {
+        LiveRun run = run(context);
         List<Integer> charted = new ArrayList<>();
-        String wanted = client.ctx().queryParam("show");
+        String wanted = context.queryParam("show");
         for (String w : (wanted == null ? "" : wanted).split(",")) {
             if (w.matches("\\d{1,4}") && run.history().column(Integer.parseInt(w)) >= 0 && charted.size() < 24) {
                 charted.add(Integer.parseInt(w));
             }
         }
-        Feed feed = new Feed(run, client, Frame.units(client.ctx()), charted);
-        client.keepAlive();
-        client.onClose(feed::close);
+        context.contentType("text/event-stream; charset=utf-8");
+        Feed feed = new Feed(run, context.res().getOutputStream(), Frame.units(context), charted);
         run.watch(feed);
-        Thread worker = new Thread(feed, "pictures of a run");
-        worker.setDaemon(true);
-        worker.start();
+        feed.send();
     }
 
     private static void done(Context context, boolean taken) {

@@ -6,11 +6,8 @@ import java.util.List;
 import wetside.casework.Installed;
 import wetside.kind.Kinds;
 import wetside.machine.Installation;
-import wetside.machine.Installation.Fact;
-import wetside.machine.Installation.Feed;
 import wetside.machine.MachineFile;
 import wetside.shop.RegisteredMachine;
-import wetside.units.Display;
 
 /** Finds the machine a page is about by its address, and keeps what was read. */
 final class Subjects {
@@ -86,22 +83,7 @@ final class Subjects {
                 "" + m.ambient());
         return kept.of(m.id() + "|" + m.version() + "|" + key, () -> {
             MachineFile file = MachineFile.find(m.file(), Kinds.declarations());
-            return new Subject("/machines/" + m.id(), key, file, installed(file, m), m);
+            return new Subject("/machines/" + m.id(), key, file, Models.installed(m), m);
         });
-    }
-
-    private static Installed installed(MachineFile file, RegisteredMachine m) {
-        Installation place = Installation.UNKNOWN.with("mains".equals(m.fedFrom()) ? Feed.MAINS : Feed.TANK);
-        place = with(place, Fact.SUPPLY_PRESSURE, m.supplyPressure());
-        place = with(place, Fact.CONDUCTIVITY, m.waterConductivity());
-        place = with(place, Fact.VOLTAGE, m.voltage());
-        place = with(place, Fact.ALTITUDE, m.altitude());
-        place = with(place, Fact.AMBIENT, m.ambient());
-        String supply = m.supply().isEmpty() ? file.supplyAt(place.voltage()) : m.supply();
-        return Installed.of(file.machine(m.revision(), supply), place);
-    }
-
-    private static Installation with(Installation place, Fact fact, Double si) {
-        return si == null ? place : place.with(fact, fact.parse(Display.METRIC.print(si, fact.dimension())));
     }
 }
