@@ -226,7 +226,9 @@ final class Verdicts {
                 "this water has " + Said.microsiemens(conductivity) + "; the probe is blind under "
                         + Said.microsiemens(b.clean()) + " (found with the twin)",
                 switch (sight) {
-                    case SEEN -> "it sees this water; " + filmed;
+                    case SEEN ->
+                        "it sees this water, and would until pure water dilutes it to "
+                                + Said.number(100 * b.clean().high() / conductivity.middle(), 0) + " %; " + filmed;
                     case DOUBTFUL -> "some machines within tolerances would not see it; " + filmed;
                     case BLIND ->
                         "the fill will not stop by itself: the boiler overfills until the board gives up, and there is no"

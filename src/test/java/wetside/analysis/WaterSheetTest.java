@@ -78,6 +78,16 @@ class WaterSheetTest {
     }
 
     @Test
+    void theSheetOnItsPageIsASheet() throws java.io.IOException {
+        String page = java.nio.file.Files.readString(java.nio.file.Path.of("docs/water-sheet.md"));
+        String yaml = page.substring(page.indexOf("```yaml\n") + 8, page.indexOf("```\n\n| line"));
+        assertThat(WaterSheet.of("page.yaml", yaml).treatments()).hasSize(5);
+        for (String name : Content.names()) {
+            assertThat(page).contains("`" + name + "`");
+        }
+    }
+
+    @Test
     void theSameSheetGivesTheSameWaters() {
         assertThat(sheet(DROPS + "pH: 7.6").waters().drawn())
                 .isEqualTo(sheet(DROPS + "pH: 7.6").waters().drawn());

@@ -29,13 +29,13 @@ class CommandsPageTest {
     private static final String STAND = "src/test/resources/wetside/cli/stand.yaml";
     private static final Pattern OPTION = Pattern.compile("--[a-z]+(-[a-z]+)*");
     /** Maps whose keys are data: words, names of moments. */
-    private static final Set<String> DATA = Set.of("words", "marks", "facts");
+    private static final Set<String> DATA = Set.of("words", "marks", "facts", "composition", "measured");
 
     @TempDir
     Path folder;
 
     @ParameterizedTest
-    @ValueSource(strings = {"diagnose", "readings", "run", "check", "schema", "new", "tour", "cabinet", "part"})
+    @ValueSource(strings = {"diagnose", "readings", "run", "check", "schema", "new", "tour", "cabinet", "part", "water"})
     void everyOptionIsDescribed(String command) {
         String page = Pages.read(PAGE);
         Matcher option = OPTION.matcher(out("", command, "--help"));
@@ -58,6 +58,7 @@ class CommandsPageTest {
                 out("", "cabinet", "twin-boiler-lever", "--json"),
                 out("", "part", "twin-boiler-lever", "gauge-tee", "--draws", "4", "--json"),
                 out("", "tour", STAND, "--follow", "all", "--json"),
+                out("", "water", "examples/water/tap.yaml", "--machine", "twin-boiler-lever", "--json"),
                 out("", "run", STAND, "switched on", "--json"),
                 out(gauge, "diagnose", STAND, "--fed-from", "mains", "--draws", "8", "--json"))) {
             collect(JsonMapper.shared().readTree(json), fields);

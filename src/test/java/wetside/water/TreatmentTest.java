@@ -108,4 +108,82 @@ class TreatmentTest {
         assertThat(raw.alkalinity() - boiled.alkalinity())
                 .isCloseTo(2 * (raw.calcium() - boiled.calcium()), within(1e-12));
     }
+
+    /** Any chain of treatments: charge is kept throughout, and what no step takes out is there to the last. */
+    @Test
+    void chainsKeepChargeAndMass() {
+        SplittableRandom r = new SplittableRandom(13);
+        for (int i = 0; i < 200; i++) {
+            Composition first = any(r);
+            Composition other = any(r);
+            double chloride = first.chloride();
+            double sulfate = first.sulfate();
+            double sodium = first.sodium();
+            Composition now = first;
+            for (int step = 0; step < 5; step++) {
+                Composition before = now;
+                switch (r.nextInt(5)) {
+                    case 0 -> {
+                        now = Treatment.softening(r.nextDouble()).of(now);
+                        sodium += 2 * (before.hardness() - now.hardness());
+                    }
+                    case 1 -> now = Treatment.hydrogenExchange(r.nextDouble()).bypassedBy(r.nextDouble()).of(now);
+                    case 2 -> {
+                        double share = r.nextDouble();
+                        now = Treatment.mixing(other, share).of(now);
+                        chloride = share * chloride + (1 - share) * other.chloride();
+                        sulfate = share * sulfate + (1 - share) * other.sulfate();
+                        sodium = share * sodium + (1 - share) * other.sodium();
+                    }
+                    case 3 -> {
+                        Composition salts = Salt.MAGNESIUM_SULFATE.dissolved(r.nextDouble(1e-3));
+                        now = Treatment.dosing(salts).of(now);
+                        sulfate += salts.sulfate();
+                    }
+                    default -> now = Treatment.boilingOff(ConstantSet.STANDARD).of(now);
+                }
+                assertThat(now.cations() - now.anions()).isCloseTo(0, within(1e-11));
+                assertThat(now.chloride()).isCloseTo(chloride, within(1e-12));
+                assertThat(now.sulfate()).isCloseTo(sulfate, within(1e-12));
+                assertThat(now.sodium()).isCloseTo(sodium, within(1e-12));
+            }
+        }
+    }
+
+    @Test
+    void moreOfEverythingConductsMoreAndDropsMore() {
+        SplittableRandom r = new SplittableRandom(14);
+        Equilibrium hot = Equilibrium.at(ConstantSet.STANDARD, 393.15);
+        for (int i = 0; i < 60; i++) {
+            Composition raw = any(r);
+            double conductivity = 0;
+            double falls = Double.NEGATIVE_INFINITY;
+            for (double factor = 1; factor < 4; factor *= 1.4) {
+                Composition more = raw.times(factor);
+                assertThat(Conductivity.atRoom(more)).isGreaterThan(conductivity);
+                conductivity = Conductivity.atRoom(more);
+                double now = Precipitation.calcite(hot, more);
+                assertThat(now > falls || now < 0).isTrue();
+                falls = now;
+            }
+        }
+    }
+
+    /** What is boiled down is still there, dissolved or fallen. */
+    @Test
+    void boilingDownLosesNothingButSteamAndGas() {
+        SplittableRandom r = new SplittableRandom(15);
+        for (boolean leaves : new boolean[] {false, true}) {
+            for (int i = 0; i < 4; i++) {
+                Composition feed = any(r);
+                BoilDown.Left left =
+                        new BoilDown(Equilibrium.at(ConstantSet.STANDARD, 397.15), leaves, true).by(feed, 3);
+                Composition w = left.water().times(1 / 3.0);
+                assertThat(w.chloride()).isCloseTo(feed.chloride(), within(1e-12));
+                assertThat(w.calcium() + left.calcite() + left.sulfate()).isCloseTo(feed.calcium(), within(1e-9));
+                assertThat(w.alkalinity() + 2 * left.calcite()).isCloseTo(feed.alkalinity(), within(2e-9));
+                assertThat(w.carbon() + left.calcite()).isLessThan(feed.carbon() + 1e-9);
+            }
+        }
+    }
 }
