@@ -52,16 +52,15 @@ public record Advice(
                 machine.hot().stream().map(h -> Heated.of(waters, set, h.kelvin())).toList();
         List<Forecast> forecasts = new ArrayList<>();
         Verdicts verdicts = new Verdicts(waters, range, set, boiler).taste();
+        if (machine.installed().isPresent()) {
+            machine.hot().forEach(h -> gather(forecasts, forecast(waters, h, use, machine, boiler, set)));
+        }
         for (int i = 0; i < heated.size(); i++) {
             Hot h = machine.hot().get(i);
-            Optional<Forecast> forecast = machine.installed().isEmpty()
-                    ? Optional.empty()
-                    : Optional.of(
-                            h.steams() && boiler.isPresent() && h.isVessel()
-                                    ? Forecast.steaming(waters, h, use, boiler.get(), set)
-                                    : Forecast.brewing(waters, h, use, machine.jet(), set));
-            forecast.ifPresent(forecasts::add);
-            verdicts.scale(heated.get(i), forecast, h);
+            Optional<Forecast> there = forecasts.stream()
+                    .filter(f -> f.place().id().equals(h.id()))
+                    .findFirst();
+            verdicts.scale(heated.get(i), there, h);
         }
         Heated hottest = heated.stream()
                 .reduce((a, b) -> a.kelvin() > b.kelvin() ? a : b)
@@ -72,6 +71,30 @@ public record Advice(
                 .chloride()
                 .copper(Equilibrium.at(set, ROOM));
         return new Advice(waters, machine, set, conductivity, heated, boiler, forecasts, verdicts.all());
+    }
+
+    private static Forecast forecast(
+            Waters waters, Hot h, Use use, MachineFacts machine, Optional<Concentration> boiler, ConstantSet set) {
+        if (h.steams() && h.isVessel() && boiler.isPresent()) {
+            boolean brews = machine.hot().stream().allMatch(Hot::steams);
+            return Forecast.steaming(waters, h, use, boiler.get(), brews, set);
+        }
+        if (h.steams()) {
+            return Forecast.flashing(waters, h, use);
+        }
+        long places = machine.hot().stream().filter(other -> !other.steams()).count();
+        return Forecast.brewing(waters, h, use, 1.0 / places, machine.jet(), set);
+    }
+
+    /** What falls in one vessel falls on one element. */
+    private static void gather(List<Forecast> forecasts, Forecast more) {
+        for (int i = 0; i < forecasts.size(); i++) {
+            if (forecasts.get(i).place().id().equals(more.place().id())) {
+                forecasts.set(i, forecasts.get(i).with(more));
+                return;
+            }
+        }
+        forecasts.add(more);
     }
 
     /**

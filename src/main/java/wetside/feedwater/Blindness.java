@@ -1,6 +1,7 @@
 package wetside.feedwater;
 
 import java.util.Arrays;
+import java.util.List;
 import java.util.Optional;
 import wetside.analysis.Ranged;
 import wetside.casework.Installed;
@@ -41,26 +42,26 @@ public record Blindness(Ranged clean, double filmed) {
         if (machine.inRole("level probe").isEmpty()) {
             return Optional.empty();
         }
-        Optional<Scenario> on = Optional.ofNullable(
-                Repertoire.of(Procedures.bundled(), machine).routines().get("switched on"));
-        if (on.isEmpty()) {
+        Repertoire repertoire = Repertoire.of(Procedures.bundled(), machine);
+        if (!repertoire.routines().containsKey("switched on")) {
             return Optional.empty();
         }
-        double middle = threshold(machine, on.get(), PUREST, SALTIEST);
+        List<Scenario> on = repertoire.leadingTo("switched on");
+        double middle = threshold(machine, on, PUREST, SALTIEST);
         double[] all = new double[MACHINES];
         Draws draws = new Draws(machine, SEED);
         for (int k = 0; k < MACHINES; k++) {
-            all[k] = threshold(draws.machine(k), on.get(), middle / 4, middle * 4);
+            all[k] = threshold(draws.machine(k), on, middle / 4, middle * 4);
         }
         Arrays.sort(all);
         Ranged clean = new Ranged(Math.min(middle, all[0]), middle, Math.max(middle, all[MACHINES - 1]), "");
         String probe = machine.inRole("level probe").map(Component::id).orElseThrow();
         Machine scaled = Installed.broken(machine, probe + ":scaled=0.5");
-        return Optional.of(new Blindness(clean, threshold(scaled, on.get(), PUREST, SALTIEST)));
+        return Optional.of(new Blindness(clean, threshold(scaled, on, PUREST, SALTIEST)));
     }
 
     /** Between the two ends, or beyond one of them where the fill ends, or does not, everywhere between. */
-    private static double threshold(Machine machine, Scenario on, double purest, double saltiest) {
+    private static double threshold(Machine machine, List<Scenario> on, double purest, double saltiest) {
         if (sees(machine, on, purest)) {
             return purest;
         }
@@ -80,14 +81,14 @@ public record Blindness(Ranged clean, double filmed) {
         return Math.exp(seeing);
     }
 
-    /** Whether the fill ends by itself after switching on, the boiler not overfull. */
-    public static boolean sees(Machine machine, Scenario on, double conductivity) {
+    /** Whether the fill ends by itself after switching {@code on}, the boiler not overfull. */
+    public static boolean sees(Machine machine, List<Scenario> on, double conductivity) {
         Machine fed = Installation.UNKNOWN
                 .with(Installation.Fact.CONDUCTIVITY, new Installation.Known(conductivity, Spread.EXACT))
                 .around(machine);
         Run run = new Run(Plant.of(Kinds.blueprint(fed)));
         run.begin();
-        Repertoire.of(Procedures.bundled(), fed).leadingTo(on.name()).forEach(run::go);
+        on.forEach(run::go);
         run.pass(WATCHED);
         String boiler = fed.inRole("steam boiler").map(Component::id).orElse("");
         boolean overfull = !boiler.isEmpty() && run.plant().slot(boiler + ".level") > OVERFULL;

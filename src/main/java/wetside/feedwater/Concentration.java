@@ -95,7 +95,7 @@ public record Concentration(
         if (interval == 0) {
             words.add("the water is at the limit before it is boiled: no drain-off helps, treat it or use another");
         } else if (Double.isInfinite(interval)) {
-            words.add("hot water drawn at the tap holds it; no drain-off is needed");
+            words.add("the water drawn from it holds it; no drain-off is needed");
         } else {
             words.add(String.format(
                     java.util.Locale.ROOT,

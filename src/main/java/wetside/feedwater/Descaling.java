@@ -41,7 +41,7 @@ public final class Descaling {
                 .append(" to ")
                 .append(Said.short2(f.falls().high() * 1e3))
                 .append(')');
-        grows(s, "on the element", f.element());
+        grows(s, "where it is heated", f.element());
         grows(s, "on walls and probe", f.wall());
         grows(s, "in the jet", f.jet());
         if (f.hasDate()) {

@@ -81,18 +81,29 @@ public record Forecast(
         return all;
     }
 
-    /** Water that is heated and goes on. */
-    public static Forecast brewing(Waters waters, Hot place, Use use, double jetBore, ConstantSet set) {
+    /** Water that is heated and goes on; {@code share} of what is brewed passes here. */
+    public static Forecast brewing(
+            Waters waters, Hot place, Use use, double share, double jetBore, ConstantSet set) {
         Equilibrium at = Equilibrium.at(set, place.kelvin());
-        double litres = use.brewed() * 1000 * use.days();
+        double litres = share * use.brewed() * 1000 * use.days();
         return of(waters, place, litres, jetBore, (c, luck) -> CALCITE * Math.max(0, Precipitation.calcite(at, c)));
     }
 
-    /** Water that is boiled down. */
-    public static Forecast steaming(Waters waters, Hot place, Use use, Concentration concentration, ConstantSet set) {
+    /** Water that turns to steam where it passes, and leaves all its lime. */
+    public static Forecast flashing(Waters waters, Hot place, Use use) {
+        return of(
+                waters, place, use.steamed() * use.days(), Double.NaN, (c, luck) -> CALCITE * Math.max(0, limiting(c)));
+    }
+
+    /**
+     * Water that is boiled down.
+     *
+     * @param brews whether brewing water passes here, and nowhere else
+     */
+    public static Forecast steaming(
+            Waters waters, Hot place, Use use, Concentration concentration, boolean brews, ConstantSet set) {
         Equilibrium at = Equilibrium.at(set, place.kelvin());
-        double litres =
-                (use.steamed() + 1000 * (use.hotWater() + (concentration.brews() ? use.brewed() : 0))) * use.days();
+        double litres = (use.steamed() + 1000 * (use.hotWater() + (brews ? use.brewed() : 0))) * use.days();
         BoilDown down = new BoilDown(at, false, true);
         double least = limiting(waters.middle());
         return of(waters, place, litres, Double.NaN, (c, luck) -> {
@@ -143,6 +154,29 @@ public record Forecast(
             r[i] = waters.ranged(middle[i], all[i]);
         }
         return new Forecast(place, r[0], r[1], r[2], r[3], r[4], r[4].times(litres));
+    }
+
+    /** Both in one vessel, which is heated now for one, now for the other. */
+    public Forecast with(Forecast other) {
+        Ranged both = sum(element, other.element);
+        Ranged until = new Ranged(until(both.high()), until(both.middle()), until(both.low()), years.mainly());
+        double litresA = litres.middle() / years.middle() + other.litres.middle() / other.years.middle();
+        return new Forecast(
+                place,
+                sum(falls, other.falls),
+                both,
+                sum(wall, other.wall),
+                Double.isNaN(jet.middle()) ? other.jet : jet,
+                until,
+                until.times(litresA));
+    }
+
+    private static double until(double rate) {
+        return MARK / Math.max(1e-7, rate);
+    }
+
+    private static Ranged sum(Ranged a, Ranged b) {
+        return new Ranged(a.low() + b.low(), a.middle() + b.middle(), a.high() + b.high(), a.mainly());
     }
 
     /** No cake worth a date within this many years. */

@@ -88,7 +88,7 @@ final class Verdicts {
                     years > LATER ? Grade.GOOD : years > SOON ? Grade.WATCH : Grade.ACT,
                     value,
                     f.hasDate()
-                            ? "0.5 mm on the element in " + Said.times(f.years())
+                            ? "0.5 mm where it is heated in " + Said.times(f.years())
                                     + (f.years().mainly().isEmpty()
                                             ? ""
                                             : "; hangs on " + f.years().mainly())

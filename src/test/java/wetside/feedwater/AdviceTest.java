@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -52,7 +53,7 @@ class AdviceTest {
     @Test
     void theProbeIsBlindBelowAConductivityThatTheTwinShows() {
         Blindness b = facts.blindness().orElseThrow();
-        Scenario on = Repertoire.of(Procedures.bundled(), lever.machine()).routines().get("switched on");
+        List<Scenario> on = Repertoire.of(Procedures.bundled(), lever.machine()).leadingTo("switched on");
         assertThat(b.clean().middle()).isBetween(3e-4, 60e-4);
         assertThat(Blindness.sees(lever.machine(), on, 1.1 * b.clean().middle())).isTrue();
         assertThat(Blindness.sees(lever.machine(), on, 0.9 * b.clean().middle())).isFalse();
@@ -82,6 +83,23 @@ class AdviceTest {
                 assertThat(f.falls().low()).isGreaterThanOrEqualTo(-1e-12);
             }
         }
+    }
+
+    @Test
+    void oneVesselForBothHasOneDateAndTwoGroupsShareTheWater() {
+        MachineFile single = MachineFile.find("single-boiler", Kinds.declarations());
+        MachineFacts one = MachineFacts.of(Installed.of(
+                single.machine(single.newestRevision(), single.supplyAt(java.util.OptionalDouble.empty())),
+                Installation.UNKNOWN));
+        Advice a = Advice.of(WaterSheet.read(Path.of("examples/water/tap.yaml")), one, ConstantSet.STANDARD);
+        assertThat(a.heated()).hasSize(2);
+        assertThat(a.forecasts()).hasSize(1);
+        Forecast f = a.forecasts().get(0);
+        assertThat(f.years().middle() * f.element().middle()).isCloseTo(Forecast.MARK, within(1e-9));
+        assertThat(a.heated().get(1).kelvin()).isGreaterThan(a.heated().get(0).kelvin() + 20);
+        // all the lime there is in what passes: 0.8 + 0.12 + 0.3 l on 330 days
+        double most = 1.22 * 330 * 0.1001 * a.waters().middle().alkalinity() / 2;
+        assertThat(f.falls().middle()).isBetween(0.2 * most, most);
     }
 
     @Test
