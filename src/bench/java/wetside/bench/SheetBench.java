@@ -47,7 +47,8 @@ public class SheetBench {
         double na = random.nextDouble(0.1e-3, 2e-3);
         double cl = 2 * (ca + mg) + na - alkalinity;
         return room.sampled(
-                new Composition(ca, mg, na, 0, cl * 0.6, cl * 0.2, 0, 1e-4, alkalinity, 0), random.nextDouble(6.8, 8.2));
+                new Composition(ca, mg, na, 0, cl * 0.6, cl * 0.2, 0, 1e-4, alkalinity, 0),
+                random.nextDouble(6.8, 8.2));
     }
 
     @Benchmark
@@ -68,8 +69,7 @@ public class SheetBench {
 
     @Benchmark
     public Object sheetWithRanges() {
-        return Advice.treated(
-                waters, BrewingRange.STANDARD, Use.HOUSEHOLD, MachineFacts.NONE, ConstantSet.STANDARD);
+        return Advice.treated(waters, BrewingRange.STANDARD, Use.HOUSEHOLD, MachineFacts.NONE, ConstantSet.STANDARD);
     }
 
     @Benchmark

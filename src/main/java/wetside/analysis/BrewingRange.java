@@ -102,6 +102,8 @@ public record BrewingRange(String name, Map<Item, double[]> items) {
     /** The middle of an item, in mol or equivalents. */
     double middle(Item item) {
         double[] ends = items.get(item);
-        return ends == null ? Double.NaN : (ends[0] + ends[1]) / 2 * item.content.unit(item.unit).orElseThrow();
+        return ends == null
+                ? Double.NaN
+                : (ends[0] + ends[1]) / 2 * item.content.unit(item.unit).orElseThrow();
     }
 }

@@ -125,8 +125,7 @@ final class Completion {
         Values v = new Values(chances);
         double[] hard = hardness(v);
         double alkalinity = v.of(ALKALINITY, Double.NaN);
-        double silica =
-                v.of(SILICA, v.of(NO_SILICA, 0) / 60.083e3 * Math.min(1, (hard[0] + hard[1]) / 1.07e-3));
+        double silica = v.of(SILICA, v.of(NO_SILICA, 0) / 60.083e3 * Math.min(1, (hard[0] + hard[1]) / 1.07e-3));
         Composition bare = new Composition(
                 hard[0],
                 hard[1],

@@ -13,7 +13,6 @@ import wetside.water.ConstantSet;
 import wetside.water.Constants;
 import wetside.water.Equilibrium;
 import wetside.water.Recipe;
-import wetside.water.Salt;
 import wetside.water.Species;
 import wetside.water.Treatment;
 
@@ -105,13 +104,15 @@ public record Conditioning(String name, String how, UnaryOperator<Composition> t
                         .and("membrane", p.membrane())
                         .and("water let off", litres * p.reject() / 1000 * p.water())
                         .and("minerals", grams * litres / 1000 * p.minerals()),
-                String.join(", ", recipe.added().entrySet().stream()
-                        .map(e -> String.format(
-                                Locale.ROOT,
-                                "%.0f mg/l %s",
-                                1e3 * e.getValue() * e.getKey().grams(),
-                                e.getKey().words()))
-                        .toList()));
+                String.join(
+                        ", ",
+                        recipe.added().entrySet().stream()
+                                .map(e -> String.format(
+                                        Locale.ROOT,
+                                        "%.0f mg/l %s",
+                                        1e3 * e.getValue() * e.getKey().grams(),
+                                        e.getKey().words()))
+                                .toList()));
     }
 
     /** The middle of a range as a recipe's target; hardness it does not split is three parts calcium, one magnesium. */
@@ -148,7 +149,8 @@ public record Conditioning(String name, String how, UnaryOperator<Composition> t
         all.add(softening("softener", 0.02));
         Blend filter = Blend.nearest(raw, range, s -> decarbonising("", 0.9, s).treat());
         all.add(decarbonising("cartridge", 0.9, filter.share()).noted(filter.said()));
-        Blend membrane = Blend.nearest(raw, range, s -> reverseOsmosis("", 0.96, s, "").treat());
+        Blend membrane =
+                Blend.nearest(raw, range, s -> reverseOsmosis("", 0.96, s, "").treat());
         all.add(reverseOsmosis("membrane", 0.96, membrane.share(), membrane.said()));
         all.add(recipe("recipe", 0.96, raw, range));
         all.add(boiling("boiled"));

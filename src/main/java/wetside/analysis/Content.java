@@ -77,7 +77,10 @@ public enum Content {
     }
 
     public static Content of(String words) {
-        return Arrays.stream(values()).filter(c -> c.words.equals(words)).findFirst().orElseThrow();
+        return Arrays.stream(values())
+                .filter(c -> c.words.equals(words))
+                .findFirst()
+                .orElseThrow();
     }
 
     /** What one unit of {@code symbol} is [mol/kg; alkalinity eq/kg; conductivity S/m]. */

@@ -16,8 +16,7 @@ import wetside.water.Solution;
  * @param potential    calcite they can drop, negative what they would dissolve [mg/l]
  * @param conductivity at this temperature [S/m]
  */
-public record Heated(
-        double kelvin, Ranged ph, Ranged index, Ranged potential, Ranged anhydrite, Ranged conductivity) {
+public record Heated(double kelvin, Ranged ph, Ranged index, Ranged potential, Ranged anhydrite, Ranged conductivity) {
     private static final double MEASURED_TO = 363.15;
     private static final double UNSURE = 0.2;
 

@@ -15,8 +15,7 @@ import java.util.regex.Pattern;
 public record Measured(double value, double half, boolean even, String said) {
     private static final Pattern NUMBER =
             Pattern.compile("([+-]?(?:\\d+(?:\\.\\d*)?|\\.\\d+)(?:[eE][+-]?\\d+)?)\\s*(.*)", Pattern.DOTALL);
-    private static final Pattern DROPS =
-            Pattern.compile("(\\d{1,3}) drops? (?:of|each) (.+)", Pattern.DOTALL);
+    private static final Pattern DROPS = Pattern.compile("(\\d{1,3}) drops? (?:of|each) (.+)", Pattern.DOTALL);
 
     /** Says what is wrong with a text. */
     static final class NotAMeasure extends RuntimeException {
@@ -32,7 +31,8 @@ public record Measured(double value, double half, boolean even, String said) {
      * drop turned the colour, so the truth lies above eight.
      */
     static Measured parse(String text, Content content) {
-        String clean = text.strip().replace('\u2212', '-').replace('\u03BC', '\u00B5').replaceAll("\\s+", " ");
+        String clean =
+                text.strip().replace('\u2212', '-').replace('\u03BC', '\u00B5').replaceAll("\\s+", " ");
         if (clean.length() > 60) {
             throw new NotAMeasure("this is too long for " + content.words());
         }
@@ -84,8 +84,8 @@ public record Measured(double value, double half, boolean even, String said) {
 
     private static String wrong(String number, String unit, Content content) {
         if (unit.isEmpty()) {
-            return "the unit is missing: " + content.words() + " is written in " + content.unitsInWords() + ", such as \""
-                    + number + " " + content.usualUnit() + "\"";
+            return "the unit is missing: " + content.words() + " is written in " + content.unitsInWords()
+                    + ", such as \"" + number + " " + content.usualUnit() + "\"";
         }
         String twice = switch (unit) {
             case "mg/l", "mg/L", "ppm" ->
@@ -115,9 +115,8 @@ public record Measured(double value, double half, boolean even, String said) {
 
     /** The value below which the truth lies with a chance. */
     public double at(double chance) {
-        double v = even
-                ? value + half * (2 * chance - 1)
-                : value + half / 2 * Math.max(-3, Math.min(3, normal(chance)));
+        double v =
+                even ? value + half * (2 * chance - 1) : value + half / 2 * Math.max(-3, Math.min(3, normal(chance)));
         return Math.max(0, v);
     }
 

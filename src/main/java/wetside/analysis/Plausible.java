@@ -74,8 +74,7 @@ final class Plausible {
 
     static String shown(double si, Content c) {
         String unit = c.usualUnit();
-        return String.format(
-                Locale.ROOT, c == Content.CONDUCTIVITY ? "%.0f %s" : "%.1f %s", c.shown(si, unit), unit);
+        return String.format(Locale.ROOT, c == Content.CONDUCTIVITY ? "%.0f %s" : "%.1f %s", c.shown(si, unit), unit);
     }
 
     /** Charges and conductivity of the whole water at its middle. */

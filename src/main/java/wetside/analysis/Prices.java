@@ -30,8 +30,7 @@ public record Prices(
     private static final double AT_TEN = 200 / 56077.4;
 
     /** A cartridge rated 1500 l at 10 degrees of what it takes out. */
-    public static final Prices ASSUMED =
-            new Prices(5, 0.8, 12, 0.35, 70, 1500 * AT_TEN, 80, 2, false);
+    public static final Prices ASSUMED = new Prices(5, 0.8, 12, 0.35, 70, 1500 * AT_TEN, 80, 2, false);
 
     static Prices read(Node node) {
         node.only(

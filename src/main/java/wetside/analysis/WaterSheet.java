@@ -83,8 +83,7 @@ public record WaterSheet(
                 List.copyOf(treatments));
     }
 
-    private static void measure(
-            String name, Node value, Map<Content, Measured> measured, Map<Content, Node> nodes) {
+    private static void measure(String name, Node value, Map<Content, Measured> measured, Map<Content, Node> nodes) {
         if (!Content.names().contains(name) || value.isText() && value.text().equals("unknown")) {
             return;
         }
@@ -106,7 +105,8 @@ public record WaterSheet(
                 || measured.containsKey(Content.CALCIUM)
                 || measured.containsKey(Content.MAGNESIUM);
         if (!hard) {
-            said.problem("hardness (or calcium) is missing: the least is one drop test of hardness and one of alkalinity");
+            said.problem(
+                    "hardness (or calcium) is missing: the least is one drop test of hardness and one of alkalinity");
         }
         if (!measured.containsKey(Content.ALKALINITY)) {
             said.problem("alkalinity is missing: the least is one drop test of hardness and one of alkalinity");

@@ -35,7 +35,8 @@ public final class Waters {
         int n = inputs.size();
         double[][] chances = new double[draws][n];
         for (int i = 0; i < n; i++) {
-            SplittableRandom random = new SplittableRandom(seed * 31 + inputs.get(i).words().hashCode());
+            SplittableRandom random =
+                    new SplittableRandom(seed * 31 + inputs.get(i).words().hashCode());
             int[] cells = new int[draws];
             for (int k = 0; k < draws; k++) {
                 int j = random.nextInt(k + 1);
@@ -84,7 +85,8 @@ public final class Waters {
 
     /** The range of values of the draws in their order, which may hold more unknowns than the water. */
     public Ranged ranged(double atMiddle, double[] all) {
-        double[] sorted = Arrays.stream(all).filter(v -> !Double.isNaN(v)).sorted().toArray();
+        double[] sorted =
+                Arrays.stream(all).filter(v -> !Double.isNaN(v)).sorted().toArray();
         if (sorted.length == 0 || Double.isNaN(atMiddle)) {
             return new Ranged(atMiddle, atMiddle, atMiddle, "");
         }
@@ -108,7 +110,8 @@ public final class Waters {
         for (int i = 0; i < tie.length; i++) {
             int column = i;
             tie[i] = Math.abs(correlation(
-                    ranks, ranks(Arrays.stream(chances).mapToDouble(c -> c[column]).toArray())));
+                    ranks,
+                    ranks(Arrays.stream(chances).mapToDouble(c -> c[column]).toArray())));
             if (best < 0 || tie[i] > tie[best]) {
                 second = best;
                 best = i;
@@ -120,7 +123,9 @@ public final class Waters {
             return "";
         }
         String first = inputs.get(best).words();
-        return second >= 0 && tie[second] > 0.35 ? first + ", then " + inputs.get(second).words() : first;
+        return second >= 0 && tie[second] > 0.35
+                ? first + ", then " + inputs.get(second).words()
+                : first;
     }
 
     private static double[] ranks(double[] v) {

@@ -27,7 +27,13 @@ import wetside.machine.Wording;
  * @param expected  for examples: the cause expected first, empty otherwise
  */
 public record CaseFile(
-        String source, Installed installed, String complaint, Who who, List<Found> found, List<Found> earlier, List<String> expected) {
+        String source,
+        Installed installed,
+        String complaint,
+        Who who,
+        List<Found> found,
+        List<Found> earlier,
+        List<String> expected) {
     private static final List<String> WHO = List.of("owner", "technician", "qualified");
 
     /** One answer as written, with its place in the file. */
@@ -89,8 +95,7 @@ public record CaseFile(
             water.problem("there is no water sheet " + water.text() + " beside this case");
             return place;
         }
-        return place.with(
-                Installation.Fact.CONDUCTIVITY, WaterSheet.read(sheet).known());
+        return place.with(Installation.Fact.CONDUCTIVITY, WaterSheet.read(sheet).known());
     }
 
     /** A machine file is looked for beside the case first. */

@@ -67,8 +67,12 @@ final class WaterCompareCommand implements Callable<Integer> {
 
     private void print(Comparison c, MachineFacts facts) {
         console.line(c.sheet().title());
-        console.text("", c.sheet().use().words() + ". Prices are "
-                + (c.sheet().prices().said() ? "those of the sheet." : "assumed; a sheet may say its own (prices:)."));
+        console.text(
+                "",
+                c.sheet().use().words() + ". Prices are "
+                        + (c.sheet().prices().said()
+                                ? "those of the sheet."
+                                : "assumed; a sheet may say its own (prices:)."));
         console.line("");
         Table table = new Table("lrrrrrrlrr");
         List<String> head = new ArrayList<>(List.of("", "hardness", "alkal.", "pH", "µS/cm"));

@@ -55,7 +55,9 @@ final class WaterJson {
             one.put("daysToLimit", Json.number(b.interval()));
             m.put("boiler", one);
         });
-        advice.machine().blindness().ifPresent(b -> m.put("probeBlindUnder", range(b.clean().times(1e4))));
+        advice.machine()
+                .blindness()
+                .ifPresent(b -> m.put("probeBlindUnder", range(b.clean().times(1e4))));
         m.put("forecast", advice.forecasts().stream().map(WaterJson::forecast).toList());
         m.put("verdicts", advice.verdicts().stream().map(WaterJson::verdict).toList());
         return m;

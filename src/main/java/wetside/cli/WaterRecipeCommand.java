@@ -106,7 +106,8 @@ final class WaterRecipeCommand implements Callable<Integer> {
 
     private static double share(String text) {
         try {
-            double v = wetside.units.Quantity.parse(text, wetside.units.Dimension.RATIO).si();
+            double v = wetside.units.Quantity.parse(text, wetside.units.Dimension.RATIO)
+                    .si();
             if (v >= 0 && v < 1) {
                 return v;
             }
@@ -156,10 +157,11 @@ final class WaterRecipeCommand implements Callable<Integer> {
         }
         Table grams = new Table("lrr");
         grams.row("food-grade salt", Said.short2(litres) + " l, g", "mg/l");
-        recipe.added().forEach((salt, mol) -> grams.row(
-                salt.words() + " " + salt.formula(),
-                Said.number(mol * salt.grams() * litres, 2),
-                Said.number(mol * salt.grams() * 1e3, 0)));
+        recipe.added()
+                .forEach((salt, mol) -> grams.row(
+                        salt.words() + " " + salt.formula(),
+                        Said.number(mol * salt.grams() * litres, 2),
+                        Said.number(mol * salt.grams() * 1e3, 0)));
         grams.print(console, "  ");
         console.line("");
         console.line("As concentrates, 5 ml of each bottle to a litre of water:");

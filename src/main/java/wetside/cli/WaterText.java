@@ -54,7 +54,8 @@ final class WaterText {
             Measured m = e.getValue();
             String unit = c.usualUnit();
             int digits = c == Content.CONDUCTIVITY ? 0 : 1;
-            Ranged r = new Ranged(m.at(0.05), m.value(), m.at(0.95), "").times(1 / c.unit(unit).orElseThrow());
+            Ranged r = new Ranged(m.at(0.05), m.value(), m.at(0.95), "")
+                    .times(1 / c.unit(unit).orElseThrow());
             table.row(c.words(), m.said(), Said.ranged(r, digits, unit));
         }
         table.print(console, "  ");
@@ -136,8 +137,10 @@ final class WaterText {
     private void descaling() {
         if (advice.forecasts().isEmpty()) {
             console.line("");
-            console.text("", "With --machine NAME it says what happens to the level probe, where scale grows and when"
-                    + " to descale.");
+            console.text(
+                    "",
+                    "With --machine NAME it says what happens to the level probe, where scale grows and when"
+                            + " to descale.");
             return;
         }
         head("Scale to come");

@@ -33,7 +33,8 @@ public final class IonBalance {
      */
     public static String draw(List<Ion> positive, List<Ion> negative, double temporary) {
         double all = Math.max(1e-6, Math.max(sum(positive), sum(negative)));
-        Svg svg = new Svg(WIDTH, HEIGHT, "What is in it", "Charges of the dissolved ions, positive left, negative right");
+        Svg svg =
+                new Svg(WIDTH, HEIGHT, "What is in it", "Charges of the dissolved ions, positive left, negative right");
         svg.rect(0, 0, WIDTH, HEIGHT, Look.SHEET);
         svg.text(0, 20, "start", Look.LABEL, 500, Look.INK3, "positive charges");
         svg.text(WIDTH, 20, "end", Look.LABEL, 500, Look.INK3, "negative charges");
@@ -99,7 +100,12 @@ public final class IonBalance {
             svg.text(at, places[i] + 4.5, anchor, Look.LABEL, 600, Look.INK, ion.name() + " " + ion.words());
             String charges = String.format(Locale.ROOT, "%.2f", ion.charges());
             svg.text(
-                    labelsLeft ? 0 : WIDTH, places[i] + 4.5, labelsLeft ? "start" : "end", Look.LABEL, 500, Look.INK2,
+                    labelsLeft ? 0 : WIDTH,
+                    places[i] + 4.5,
+                    labelsLeft ? "start" : "end",
+                    Look.LABEL,
+                    500,
+                    Look.INK2,
                     charges);
             y += h;
         }

@@ -39,8 +39,7 @@ public record Advice(
     }
 
     /** Of a water after treatment. */
-    public static Advice treated(
-            Waters waters, BrewingRange range, Use use, MachineFacts machine, ConstantSet set) {
+    public static Advice treated(Waters waters, BrewingRange range, Use use, MachineFacts machine, ConstantSet set) {
         return of(waters, waters.of(Conductivity::atRoom), range, use, machine, set);
     }
 
@@ -48,8 +47,9 @@ public record Advice(
             Waters waters, Ranged conductivity, BrewingRange range, Use use, MachineFacts machine, ConstantSet set) {
         Optional<Concentration> boiler =
                 machine.boiler().map(h -> Concentration.of(waters, h, use, machine.brewsFromBoiler(), set));
-        List<Heated> heated =
-                machine.hot().stream().map(h -> Heated.of(waters, set, h.kelvin())).toList();
+        List<Heated> heated = machine.hot().stream()
+                .map(h -> Heated.of(waters, set, h.kelvin()))
+                .toList();
         List<Forecast> forecasts = new ArrayList<>();
         Verdicts verdicts = new Verdicts(waters, range, set, boiler).taste();
         if (machine.installed().isPresent()) {

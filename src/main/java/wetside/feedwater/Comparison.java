@@ -29,9 +29,7 @@ public record Comparison(WaterSheet sheet, List<Entry> entries) {
                     ? Advice.of(sheet, machine, set)
                     : Advice.treated(treated, sheet.range(), sheet.use(), machine, set);
             entries.add(new Entry(
-                    c,
-                    advice,
-                    c.costs().of(sheet.waters().middle(), treated.middle(), litres, sheet.prices())));
+                    c, advice, c.costs().of(sheet.waters().middle(), treated.middle(), litres, sheet.prices())));
         }
         return new Comparison(sheet, entries);
     }

@@ -53,7 +53,8 @@ public record Concentration(
         double byChloride = CHLORIDE / Math.max(1e-9, chloride.high());
         double bySolids = SOLIDS / Math.max(1e-9, solids.high());
         double limit = Math.min(MOST, Math.min(byChloride, bySolids));
-        String binding = limit >= MOST ? "nothing in this water" : byChloride < bySolids ? "chloride" : "dissolved solids";
+        String binding =
+                limit >= MOST ? "nothing in this water" : byChloride < bySolids ? "chloride" : "dissolved solids";
         double interval = Cycles.time(limit, boiler.water(), use.steamed(), out);
         double used = Math.max(1, Math.min(MOST, Math.min(settles, Math.max(LEAST, limit))));
         Equilibrium at = Equilibrium.at(set, boiler.kelvin());

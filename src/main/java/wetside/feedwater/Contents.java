@@ -43,10 +43,6 @@ public final class Contents {
             double charge) {
         Ranged r = waters.of(c -> 1e3 * molar * amount.applyAsDouble(c));
         rows.add(new Row(
-                name,
-                positive,
-                r,
-                1e3 * charge * amount.applyAsDouble(waters.middle()),
-                r.high() < 10 ? 1 : 0));
+                name, positive, r, 1e3 * charge * amount.applyAsDouble(waters.middle()), r.high() < 10 ? 1 : 0));
     }
 }

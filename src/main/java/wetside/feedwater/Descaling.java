@@ -47,9 +47,7 @@ public final class Descaling {
         if (f.hasDate()) {
             s.append(". Descale after ").append(Said.times(f.years()));
             s.append(String.format(
-                    Locale.ROOT,
-                    ", about %s l heated",
-                    Said.short2(f.litres().middle())));
+                    Locale.ROOT, ", about %s l heated", Said.short2(f.litres().middle())));
             if (from != null) {
                 s.append("; due ").append(date(from, f.years().middle()));
                 s.append(", at the earliest ").append(date(from, f.years().low()));
@@ -79,7 +77,8 @@ public final class Descaling {
     }
 
     /** What the forecast rests on. */
-    public static final String ASSUMED = "Assumed: 25 to 70 % of what falls sticks to what heats, 10 to 50 % of the rest to"
-            + " walls and probe, 0.005 to 0.08 % of what brewing water can drop in the jet; a cake of 1600 to 2500 kg/m³;"
-            + " carbon dioxide between kept and lost. Descaled at 0.5 mm.";
+    public static final String ASSUMED =
+            "Assumed: 25 to 70 % of what falls sticks to what heats, 10 to 50 % of the rest to"
+                    + " walls and probe, 0.005 to 0.08 % of what brewing water can drop in the jet; a cake of 1600 to 2500 kg/m³;"
+                    + " carbon dioxide between kept and lost. Descaled at 0.5 mm.";
 }

@@ -20,8 +20,7 @@ import wetside.water.Precipitation;
  * @param years   until the cake on the element is as thick as {@link #MARK}
  * @param litres  heated until then
  */
-public record Forecast(
-        Hot place, Ranged falls, Ranged element, Ranged wall, Ranged jet, Ranged years, Ranged litres) {
+public record Forecast(Hot place, Ranged falls, Ranged element, Ranged wall, Ranged jet, Ranged years, Ranged litres) {
     /** A cake this thick is noticed and should come off: where the twin's fault begins [m]. */
     public static final double MARK = 0.5e-3;
 
@@ -82,8 +81,7 @@ public record Forecast(
     }
 
     /** Water that is heated and goes on; {@code share} of what is brewed passes here. */
-    public static Forecast brewing(
-            Waters waters, Hot place, Use use, double share, double jetBore, ConstantSet set) {
+    public static Forecast brewing(Waters waters, Hot place, Use use, double share, double jetBore, ConstantSet set) {
         Equilibrium at = Equilibrium.at(set, place.kelvin());
         double litres = share * use.brewed() * 1000 * use.days();
         return of(waters, place, litres, jetBore, (c, luck) -> CALCITE * Math.max(0, Precipitation.calcite(at, c)));
@@ -132,11 +130,14 @@ public record Forecast(
         double[] middle = new double[5];
         for (int k = -1; k < n; k++) {
             Luck l = k < 0 ? Luck.middle() : luck[k];
-            double kg = litres * falling.of(k < 0 ? waters.middle() : waters.drawn().get(k), l);
+            double kg =
+                    litres * falling.of(k < 0 ? waters.middle() : waters.drawn().get(k), l);
             double sticks = Luck.between(ON_ELEMENT, l.element);
             double density = Luck.between(DENSITY, l.density);
             double element = kg * sticks / (density * place.surface());
-            double walls = kg * (1 - sticks) * Luck.between(ON_WALLS, l.walls)
+            double walls = kg
+                    * (1 - sticks)
+                    * Luck.between(ON_WALLS, l.walls)
                     / (density * 5.5 * Math.pow(place.volume(), 2 / 3.0));
             double jet = kg * Luck.manifold(IN_JET, l.jet) / (density * Math.PI * bore * JET_LENGTH);
             double years = element > 1e-7 ? MARK / element : MARK / 1e-7;

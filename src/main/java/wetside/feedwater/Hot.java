@@ -70,24 +70,26 @@ public record Hot(String id, String name, boolean steams, double kelvin, double 
         double volume = value(c, "volume");
         double kelvin = run.plant().slot(c.id() + ".temperature");
         double water = volume * run.plant().slot(c.id() + ".level") * 945;
-        return new Hot(
-                c.id(), c.name(), plays(c, "steam boiler"), kelvin, water, volume, surface(machine, c.id()));
+        return new Hot(c.id(), c.name(), plays(c, "steam boiler"), kelvin, water, volume, surface(machine, c.id()));
     }
 
     /** Brewing water in a tube through the boiler gets as hot as the boiler when nobody draws it. */
     private static void tube(Machine machine, List<Hot> all) {
         Optional<Component> tube = machine.inRole("heat exchanger");
         if (tube.isPresent()) {
-            all.stream().filter(Hot::steams).findFirst().ifPresent(boiler -> all.add(
-                    0,
-                    new Hot(
-                            tube.get().id(),
-                            tube.get().name(),
-                            false,
-                            boiler.kelvin,
-                            Double.NaN,
-                            Double.NaN,
-                            value(tube.get(), "surface"))));
+            all.stream()
+                    .filter(Hot::steams)
+                    .findFirst()
+                    .ifPresent(boiler -> all.add(
+                            0,
+                            new Hot(
+                                    tube.get().id(),
+                                    tube.get().name(),
+                                    false,
+                                    boiler.kelvin,
+                                    Double.NaN,
+                                    Double.NaN,
+                                    value(tube.get(), "surface"))));
         }
     }
 
@@ -107,8 +109,7 @@ public record Hot(String id, String name, boolean steams, double kelvin, double 
         run.go(repertoire.routines().get("steaming"));
         run.unwatch();
         List<Hot> more = new ArrayList<>(all);
-        more.add(new Hot(
-                one.id, one.name + ", for steam", true, hottest[0], one.water, one.volume, one.surface));
+        more.add(new Hot(one.id, one.name + ", for steam", true, hottest[0], one.water, one.volume, one.surface));
         return more;
     }
 
@@ -122,9 +123,11 @@ public record Hot(String id, String name, boolean steams, double kelvin, double 
                 .flatMap(j -> {
                     boolean from = j.from().component().equals(vessel)
                             && j.from().port().equals("water");
-                    boolean to = j.to().component().equals(vessel) && j.to().port().equals("water");
+                    boolean to =
+                            j.to().component().equals(vessel) && j.to().port().equals("water");
                     String other = from ? j.to().component() : to ? j.from().component() : "";
-                    return other.isEmpty() ? java.util.stream.Stream.<Component>empty()
+                    return other.isEmpty()
+                            ? java.util.stream.Stream.<Component>empty()
                             : java.util.stream.Stream.of(machine.component(other));
                 })
                 .filter(c -> c.kind().name().equals("heating element"))

@@ -14,7 +14,8 @@ public record MachineFacts(Optional<Installed> installed, List<Hot> hot, Optiona
     public static final MachineFacts NONE = new MachineFacts(Optional.empty(), Hot.USUAL, Optional.empty(), Double.NaN);
 
     public static MachineFacts of(Installed installed) {
-        double jet = installed.machine().inRole("jet").map(c -> Hot.value(c, "bore")).orElse(Double.NaN);
+        double jet =
+                installed.machine().inRole("jet").map(c -> Hot.value(c, "bore")).orElse(Double.NaN);
         return new MachineFacts(Optional.of(installed), Hot.of(installed), Blindness.of(installed), jet);
     }
 

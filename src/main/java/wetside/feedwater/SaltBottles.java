@@ -54,8 +54,9 @@ public record SaltBottles(String words) {
             }
         });
         List<SaltBottles> all = new ArrayList<>();
-        contents.forEach((bottle, list) -> all.add(new SaltBottles(bottle.word + " bottle: " + String.join(" and ", list)
-                + (list.get(0).startsWith("too") ? "" : " made up to 1 l with pure water"))));
+        contents.forEach(
+                (bottle, list) -> all.add(new SaltBottles(bottle.word + " bottle: " + String.join(" and ", list)
+                        + (list.get(0).startsWith("too") ? "" : " made up to 1 l with pure water"))));
         return all;
     }
 }

@@ -22,10 +22,12 @@ import wetside.water.TradeIndex;
 final class Verdicts {
     /** Bands of ours for what can fall where no machine is named [mg/l]. */
     private static final double LITTLE = 5;
+
     private static final double MUCH = 40;
 
     /** Bands of ours for the time to the descale mark [years]. */
     private static final double SOON = 0.75;
+
     private static final double LATER = 2;
 
     private final Waters waters;
@@ -56,9 +58,12 @@ final class Verdicts {
                 .count();
         long share = Math.round(100.0 * out / waters.drawn().size());
         List<String> values = new ArrayList<>();
-        range.items().forEach((item, ends) -> values.add(item.words() + " "
-                + Said.ranged(
-                        waters.of(c -> Blend.value(c, item)), item == BrewingRange.Item.PH ? 1 : 0, item.unit())));
+        range.items()
+                .forEach((item, ends) -> values.add(item.words() + " "
+                        + Said.ranged(
+                                waters.of(c -> Blend.value(c, item)),
+                                item == BrewingRange.Item.PH ? 1 : 0,
+                                item.unit())));
         String odds = waters.drawn().size() < 2 || share == 0 || share == 100
                 ? ""
                 : " (" + share + " of 100 waters this analysis may mean are outside somewhere)";
@@ -128,8 +133,10 @@ final class Verdicts {
         add(
                 "calcium sulfate",
                 index.high() < 0 ? Grade.GOOD : index.middle() < 0 ? Grade.WATCH : Grade.ACT,
-                index.middle() < -5 ? "none" : "index of anhydrite " + Said.signed(index) + " at "
-                        + Said.celsius(hottest.kelvin()) + concentrated(factor),
+                index.middle() < -5
+                        ? "none"
+                        : "index of anhydrite " + Said.signed(index) + " at " + Said.celsius(hottest.kelvin())
+                                + concentrated(factor),
                 index.high() < 0
                         ? "stays dissolved"
                         : "above 0 it can fall as a hard scale that kitchen acids hardly dissolve; solubility above 120 °C is"
@@ -248,7 +255,9 @@ final class Verdicts {
                                     : "settles at " + Said.number(b.settles(), 1) + " times the feed")
                             + "; " + Said.microsiemens(b.conductivity()) + " at 25 °C when boiled down "
                             + Said.number(b.used(), 1) + " times",
-                    (b.limit() >= 25 ? "no limit within 25 times" : "limit " + Said.number(b.limit(), 1) + " times, by " + b.binding())
+                    (b.limit() >= 25
+                                    ? "no limit within 25 times"
+                                    : "limit " + Said.number(b.limit(), 1) + " times, by " + b.binding())
                             + "; " + String.join("; ", b.doing()));
         });
         return this;

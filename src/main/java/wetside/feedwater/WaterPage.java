@@ -146,14 +146,16 @@ public final class WaterPage {
                 .map(h -> new HeatCurve.Mark(h.kelvin() - 273.15, h.name()))
                 .toList();
         return new Block.Drawing(
-                HeatCurve.draw("calcite index: above 0 lime can fall", new HeatCurve.Curve(v[0], v[1], v[2], v[3]), marks),
+                HeatCurve.draw(
+                        "calcite index: above 0 lime can fall", new HeatCurve.Curve(v[0], v[1], v[2], v[3]), marks),
                 "Calcite index over temperature with the machine's temperatures",
                 "Band: what was not measured, and above 90 °C ±0.2 for constants carried on past their measurements.",
                 0.95);
     }
 
     private String note() {
-        return "Computed from what was measured, by " + (advice.set().name().equals("STANDARD")
+        return "Computed from what was measured, by "
+                + (advice.set().name().equals("STANDARD")
                         ? "the constants of Plummer and Busenberg (1982)"
                         : "the high-temperature constants")
                 + "; ranges are 5 to 95 % of the waters the analysis may mean. "

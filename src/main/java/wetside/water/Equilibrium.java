@@ -103,14 +103,10 @@ public final class Equilibrium {
         double ca = activity(Species.CA);
         double mg = activity(Species.MG);
         double na = activity(Species.NA);
-        double bicarbonates = per(Species.HCO3)
-                + ca * unit(Species.CAHCO3)
-                + mg * unit(Species.MGHCO3)
-                + na * unit(Species.NAHCO3);
-        double carbonates = per(Species.CO3)
-                + ca * unit(Species.CACO3)
-                + mg * unit(Species.MGCO3)
-                + na * unit(Species.NACO3);
+        double bicarbonates =
+                per(Species.HCO3) + ca * unit(Species.CAHCO3) + mg * unit(Species.MGHCO3) + na * unit(Species.NAHCO3);
+        double carbonates =
+                per(Species.CO3) + ca * unit(Species.CACO3) + mg * unit(Species.MGCO3) + na * unit(Species.NACO3);
         return new CarbonBalance(
                 per(Species.CO2) / (k.first * k.second),
                 bicarbonates / k.second,

@@ -47,8 +47,7 @@ class WaterSheetTest {
             double rest = 2 * (ca + mg) + na - alk - no3;
             double cl = rest * r.nextDouble(0.35, 0.6);
             Composition open = new Composition(ca, mg, na, 0, cl, (rest - cl) / 2, no3, 1e-4, alk, alk);
-            Composition truth =
-                    Equilibrium.at(ConstantSet.STANDARD, 298.15).sampled(open, 7.6);
+            Composition truth = Equilibrium.at(ConstantSet.STANDARD, 298.15).sampled(open, 7.6);
             WaterSheet s = sheet(String.format(
                     java.util.Locale.ROOT,
                     "hardness: %.5f mmol/l\n  alkalinity: %.5f meq/l\n  conductivity: %.2f µS/cm\n  pH: 7.6",
@@ -142,7 +141,10 @@ class WaterSheetTest {
 
     @Test
     void aSlipInAWholeAnalysisNamesItsIon() {
-        assertThat(sheet(WHOLE.formatted("42 mg/l", "12 mg/l", "12.3 °dH")).waters().middle().chargeError())
+        assertThat(sheet(WHOLE.formatted("42 mg/l", "12 mg/l", "12.3 °dH"))
+                        .waters()
+                        .middle()
+                        .chargeError())
                 .isCloseTo(0, within(0.03));
         assertThatThrownBy(() -> sheet(WHOLE.formatted("420 mg/l", "12 mg/l", "12.3 °dH")))
                 .hasMessageContaining("Suspect is chloride")

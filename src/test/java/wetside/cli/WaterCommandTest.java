@@ -23,7 +23,8 @@ class WaterCommandTest {
     void textSaysWhatIsInItAndWhatToThink() {
         Shell.Done said = Shell.run("water", TAP);
         assertThat(said.exitCode()).isEqualTo(Wetside.FINDINGS);
-        assertThat(said.out()).contains("9 drops of 1 °dH", "Assumed: ", "calcite index", "taste range", "As the trade");
+        assertThat(said.out())
+                .contains("9 drops of 1 °dH", "Assumed: ", "calcite index", "taste range", "As the trade");
         assertThat(said.out().lines()).allMatch(l -> l.length() <= 100);
     }
 
@@ -70,7 +71,8 @@ class WaterCommandTest {
         assertThat(Shell.run("water").err()).contains("say which water sheet");
         assertThat(Shell.run("water", TAP, "--altitude", "500 m").err()).contains("name it with --machine");
         assertThat(Shell.run("water", TAP, "--constants", "mine").err()).contains("standard or high-temperature");
-        assertThat(Shell.run("water", "recipe", "--alkalinity", "40 mg/l").err()).contains("mg/l CaCO3");
+        assertThat(Shell.run("water", "recipe", "--alkalinity", "40 mg/l").err())
+                .contains("mg/l CaCO3");
         assertThat(Shell.run("water", "recipe", "--litres", "0").exitCode()).isEqualTo(Wetside.BAD_INPUT);
     }
 

@@ -35,7 +35,8 @@ class CommandsPageTest {
     Path folder;
 
     @ParameterizedTest
-    @ValueSource(strings = {"diagnose", "readings", "run", "check", "schema", "new", "tour", "cabinet", "part", "water"})
+    @ValueSource(
+            strings = {"diagnose", "readings", "run", "check", "schema", "new", "tour", "cabinet", "part", "water"})
     void everyOptionIsDescribed(String command) {
         String page = Pages.read(PAGE);
         Matcher option = OPTION.matcher(out("", command, "--help"));

@@ -44,7 +44,9 @@ class PagesTest {
     void everyCommandIsOnAPage() {
         String everything = Pages.all().stream().map(Pages::read).collect(Collectors.joining("\n"));
         for (String command : commands()) {
-            assertThat(everything).as("no page mentions ./wetside %s", command).containsPattern("wetside ([a-z]+ )?" + command + "\\b");
+            assertThat(everything)
+                    .as("no page mentions ./wetside %s", command)
+                    .containsPattern("wetside ([a-z]+ )?" + command + "\\b");
         }
     }
 

@@ -26,7 +26,9 @@ class AdviceTest {
     @BeforeAll
     static void machine() {
         MachineFile file = MachineFile.find("twin-boiler-lever", Kinds.declarations());
-        lever = Installed.of(file.machine(file.newestRevision(), file.supplyAt(java.util.OptionalDouble.empty())), Installation.UNKNOWN);
+        lever = Installed.of(
+                file.machine(file.newestRevision(), file.supplyAt(java.util.OptionalDouble.empty())),
+                Installation.UNKNOWN);
         facts = MachineFacts.of(lever);
     }
 
@@ -55,8 +57,10 @@ class AdviceTest {
         Blindness b = facts.blindness().orElseThrow();
         List<Scenario> on = Repertoire.of(Procedures.bundled(), lever.machine()).leadingTo("switched on");
         assertThat(b.clean().middle()).isBetween(3e-4, 60e-4);
-        assertThat(Blindness.sees(lever.machine(), on, 1.1 * b.clean().middle())).isTrue();
-        assertThat(Blindness.sees(lever.machine(), on, 0.9 * b.clean().middle())).isFalse();
+        assertThat(Blindness.sees(lever.machine(), on, 1.1 * b.clean().middle()))
+                .isTrue();
+        assertThat(Blindness.sees(lever.machine(), on, 0.9 * b.clean().middle()))
+                .isFalse();
         assertThat(b.filmed()).isGreaterThan(b.clean().high());
     }
 
@@ -71,7 +75,8 @@ class AdviceTest {
         assertThat(grade(pure, "copper and brass")).isNotEqualTo(Verdict.Grade.GOOD);
         assertThat(hard.forecasts().get(0).falls().middle())
                 .isGreaterThan(pure.forecasts().get(0).falls().high());
-        assertThat(hard.verdicts()).allMatch(v -> !v.value().isEmpty() && !v.reason().isEmpty());
+        assertThat(hard.verdicts())
+                .allMatch(v -> !v.value().isEmpty() && !v.reason().isEmpty());
     }
 
     @Test
@@ -115,13 +120,14 @@ class AdviceTest {
 
     @Test
     void treatmentsTakeScaleAwayAndCostSomething() {
-        Comparison c = Comparison.of(
-                WaterSheet.read(Path.of("examples/water/laboratory.yaml")), facts, ConstantSet.STANDARD);
+        Comparison c =
+                Comparison.of(WaterSheet.read(Path.of("examples/water/laboratory.yaml")), facts, ConstantSet.STANDARD);
         Map<String, Comparison.Entry> by = new java.util.HashMap<>();
         c.entries().forEach(e -> by.put(e.conditioning().name(), e));
         double raw = by.get("as it comes").advice().heated().get(1).potential().middle();
         for (String name : new String[] {"softener", "cartridge", "membrane", "minerals"}) {
-            assertThat(by.get(name).advice().heated().get(1).potential().middle()).isLessThan(0.3 * raw);
+            assertThat(by.get(name).advice().heated().get(1).potential().middle())
+                    .isLessThan(0.3 * raw);
             assertThat(by.get(name).expense().total()).isPositive();
         }
         assertThat(by.get("as it comes").expense().total()).isZero();
@@ -131,8 +137,8 @@ class AdviceTest {
 
     @Test
     void aBlendThatCannotReachSaysWhy() {
-        Comparison c =
-                Comparison.of(WaterSheet.read(Path.of("examples/water/softened.yaml")), MachineFacts.NONE, ConstantSet.STANDARD);
+        Comparison c = Comparison.of(
+                WaterSheet.read(Path.of("examples/water/softened.yaml")), MachineFacts.NONE, ConstantSet.STANDARD);
         assertThat(c.entries())
                 .filteredOn(e -> e.conditioning().name().equals("membrane"))
                 .allMatch(e -> e.conditioning().note().contains("the nearest blend leaves calcium hardness"));

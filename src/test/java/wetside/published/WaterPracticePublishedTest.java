@@ -16,21 +16,61 @@ class WaterPracticePublishedTest {
         double calcite = Content.HARDNESS.unit("mg/l CaCO3").orElseThrow();
         unit("1 °dH [mg/l CaCO3]", source, 17.848, Content.HARDNESS.unit("°dH").orElseThrow() / calcite);
         unit("1 °fH [mg/l CaCO3]", source, 10, Content.HARDNESS.unit("°fH").orElseThrow() / calcite);
-        unit("1 °Clark [mg/l CaCO3]", source, 14.254, Content.HARDNESS.unit("°Clark").orElseThrow() / calcite);
-        unit("1 grain per US gallon [mg/l CaCO3]", source, 17.118, Content.HARDNESS.unit("gpg").orElseThrow() / calcite);
+        unit(
+                "1 °Clark [mg/l CaCO3]",
+                source,
+                14.254,
+                Content.HARDNESS.unit("°Clark").orElseThrow() / calcite);
+        unit(
+                "1 grain per US gallon [mg/l CaCO3]",
+                source,
+                17.118,
+                Content.HARDNESS.unit("gpg").orElseThrow() / calcite);
         double degree = Content.HARDNESS.unit("°dH").orElseThrow();
         unit("1 mmol/l [°dH]", source, 5.608, Content.HARDNESS.unit("mmol/l").orElseThrow() / degree);
         double meq = Content.ALKALINITY.unit("meq/l").orElseThrow();
-        unit("1 meq/l alkalinity [mg/l CaCO3]", source, 50.0435, meq / Content.ALKALINITY.unit("mg/l CaCO3").orElseThrow());
-        unit("1 meq/l alkalinity [mg/l HCO3]", source, 61.016, meq / Content.ALKALINITY.unit("mg/l HCO3").orElseThrow());
-        unit("1 meq/l alkalinity [°dH]", source, 2.804, meq / Content.ALKALINITY.unit("°dKH").orElseThrow());
+        unit(
+                "1 meq/l alkalinity [mg/l CaCO3]",
+                source,
+                50.0435,
+                meq / Content.ALKALINITY.unit("mg/l CaCO3").orElseThrow());
+        unit(
+                "1 meq/l alkalinity [mg/l HCO3]",
+                source,
+                61.016,
+                meq / Content.ALKALINITY.unit("mg/l HCO3").orElseThrow());
+        unit(
+                "1 meq/l alkalinity [°dH]",
+                source,
+                2.804,
+                meq / Content.ALKALINITY.unit("°dKH").orElseThrow());
         String table = "table of a water laboratory (aqua-chem), and the atomic masses";
-        unit("calcium as CaCO3 [mg per mg]", table, 2.4973, Content.CALCIUM.unit("mg/l").orElseThrow() / calcite);
-        unit("magnesium as CaCO3 [mg per mg]", table, 4.1180, Content.MAGNESIUM.unit("mg/l").orElseThrow() / calcite);
+        unit(
+                "calcium as CaCO3 [mg per mg]",
+                table,
+                2.4973,
+                Content.CALCIUM.unit("mg/l").orElseThrow() / calcite);
+        unit(
+                "magnesium as CaCO3 [mg per mg]",
+                table,
+                4.1180,
+                Content.MAGNESIUM.unit("mg/l").orElseThrow() / calcite);
         double half = calcite * 2;
-        unit("sodium as CaCO3 [mg per mg]", table, 2.1768, Content.SODIUM.unit("mg/l").orElseThrow() / half);
-        unit("chloride as CaCO3 [mg per mg]", table, 1.4117, Content.CHLORIDE.unit("mg/l").orElseThrow() / half);
-        unit("sulfate as CaCO3 [mg per mg]", table, 1.0419, 2 * Content.SULFATE.unit("mg/l").orElseThrow() / half);
+        unit(
+                "sodium as CaCO3 [mg per mg]",
+                table,
+                2.1768,
+                Content.SODIUM.unit("mg/l").orElseThrow() / half);
+        unit(
+                "chloride as CaCO3 [mg per mg]",
+                table,
+                1.4117,
+                Content.CHLORIDE.unit("mg/l").orElseThrow() / half);
+        unit(
+                "sulfate as CaCO3 [mg per mg]",
+                table,
+                1.0419,
+                2 * Content.SULFATE.unit("mg/l").orElseThrow() / half);
     }
 
     private static void unit(String quantity, String source, double expected, double computed) {
@@ -52,7 +92,12 @@ class WaterPracticePublishedTest {
         };
         for (int i = 0; i < salts.length; i++) {
             published.check(
-                    salts[i].words() + " [g/mol]", source, printed[i], salts[i].grams(), Tolerance.absolute(0.01), "printed");
+                    salts[i].words() + " [g/mol]",
+                    source,
+                    printed[i],
+                    salts[i].grams(),
+                    Tolerance.absolute(0.01),
+                    "printed");
         }
     }
 
@@ -68,8 +113,7 @@ class WaterPracticePublishedTest {
                 5.0 / (20 - 1),
                 Tolerance.digit(0.01),
                 "printed; the same balance turned round");
-        published.check(
-                "cycles with that", source, 20, Cycles.settled(5.0, 5.0 / 19), Tolerance.digit(1), "exact");
+        published.check("cycles with that", source, 20, Cycles.settled(5.0, 5.0 / 19), Tolerance.digit(1), "exact");
     }
 
     @Test

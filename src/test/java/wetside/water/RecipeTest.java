@@ -14,8 +14,7 @@ class RecipeTest {
     void whatCanBeReachedIsReached() {
         SplittableRandom r = new SplittableRandom(1);
         for (int i = 0; i < 60; i++) {
-            Recipe.Target t =
-                    new Recipe.Target(r.nextDouble(0, 1e-3), r.nextDouble(0, 1e-3), r.nextDouble(0, 2e-3));
+            Recipe.Target t = new Recipe.Target(r.nextDouble(0, 1e-3), r.nextDouble(0, 1e-3), r.nextDouble(0, 2e-3));
             Recipe recipe = Recipe.nearest(Composition.PURE, t, WIDE);
             assertThat(recipe.off(t)).isLessThan(1e-5);
             assertThat(recipe.added().values()).allMatch(mol -> mol > 0);

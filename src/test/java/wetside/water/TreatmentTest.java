@@ -127,7 +127,10 @@ class TreatmentTest {
                         now = Treatment.softening(r.nextDouble()).of(now);
                         sodium += 2 * (before.hardness() - now.hardness());
                     }
-                    case 1 -> now = Treatment.hydrogenExchange(r.nextDouble()).bypassedBy(r.nextDouble()).of(now);
+                    case 1 ->
+                        now = Treatment.hydrogenExchange(r.nextDouble())
+                                .bypassedBy(r.nextDouble())
+                                .of(now);
                     case 2 -> {
                         double share = r.nextDouble();
                         now = Treatment.mixing(other, share).of(now);
