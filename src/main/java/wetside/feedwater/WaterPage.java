@@ -73,8 +73,8 @@ public final class WaterPage {
         if (act.isEmpty() && watch.isEmpty()) {
             return "This water is fine in every respect looked at.";
         }
-        String first = act.isEmpty() ? "Nothing is urgent. " : "To act on: " + String.join(", ", act) + ". ";
-        return first + (watch.isEmpty() ? "" : "To keep an eye on: " + String.join(", ", watch) + ".");
+        String first = act.isEmpty() ? "Nothing is urgent. " : "To act on: " + String.join("; ", act) + ". ";
+        return first + (watch.isEmpty() ? "" : "To keep an eye on: " + String.join("; ", watch) + ".");
     }
 
     private List<String> concerns(Verdict.Grade grade) {
@@ -97,7 +97,7 @@ public final class WaterPage {
     }
 
     private static String capital(String s) {
-        return s.isEmpty() ? s : s.substring(0, 1).toUpperCase(Locale.ROOT) + s.substring(1);
+        return s.isEmpty() || s.startsWith("pH") ? s : s.substring(0, 1).toUpperCase(Locale.ROOT) + s.substring(1);
     }
 
     private Block balance() {
