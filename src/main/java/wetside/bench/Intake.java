@@ -23,7 +23,7 @@ import wetside.shop.Words;
  * @param signs   what the owner may mean, those kept first
  * @param when    states in which that is seen
  * @param say     what is safe to say at once, "" for nothing
- * @param files   every making of every machine, to enter a new one
+ * @param files   every making of every machine, to enter a new one; empty until one was typed that nobody knows
  * @param trouble why it could not be saved, "" when it was not tried
  */
 public record Intake(
@@ -78,7 +78,7 @@ public record Intake(
                 chips(typed, found),
                 when,
                 say(w, machine, typed, casework, found),
-                makings(),
+                machine.isPresent() || typed.who().length() < 2 ? Map.of() : makings(),
                 trouble);
     }
 

@@ -36,12 +36,18 @@ public final class Words {
                         .list());
     }
 
-    /** Machines, owners and parts, best first. */
+    /** Machines, owners and parts, those entered last first. */
     public List<Hit> findThings(String typed, int most) {
         String query = query(typed);
+        // Their rows come before those of nearly all jobs; without the bound every job that fits would be looked at.
+        String last = "(SELECT 4 * MAX(COALESCE((SELECT MAX(id) FROM machine), 0), COALESCE((SELECT MAX(id) FROM owner), 0),"
+                + " COALESCE((SELECT MAX(id) FROM part), 0)) + 3)";
         return query.isEmpty()
                 ? List.of()
-                : hits("WHERE words MATCH :query AND rowid % 4 <> 0 ORDER BY rowid DESC", query, most);
+                : hits(
+                        "WHERE words MATCH :query AND rowid <= " + last + " AND rowid % 4 <> 0 ORDER BY rowid DESC",
+                        query,
+                        most);
     }
 
     private List<Hit> hits(String where, String query, int most) {
