@@ -35,6 +35,7 @@ import wetside.shop.Shelf;
  * A job as its page shows it.
  *
  * @param askings by the state the machine is in, in the order of doing
+ * @param finding the cause agreed on, in words
  * @param typed   what was typed and could not be saved, kept
  */
 public record JobView(
@@ -51,6 +52,7 @@ public record JobView(
         Optional<Closing.Signature> signature,
         Map<String, List<Asking>> askings,
         List<String> causes,
+        String finding,
         String person,
         Typed typed) {
     /** Longer than this no page waits for what a machine should read; it is there at the next look. */
@@ -120,6 +122,9 @@ public record JobView(
                 casework.map(c ->
                                 c.candidates().stream().map(x -> x.cause().id()).toList())
                         .orElse(List.of()),
+                casework.flatMap(c -> Proof.cause(c, job.finding()))
+                        .map(c -> c.cause().words())
+                        .orElse(job.finding()),
                 person,
                 typed);
     }
@@ -310,9 +315,9 @@ public record JobView(
         return all < 60 ? all + " min" : all / 60 + " h " + String.format(Locale.ROOT, "%02d", all % 60);
     }
 
-    /** What the parts cost, where every price is known; "–" when one is not. */
+    /** What the parts cost, where every price is known; else "–". */
     public String cost() {
-        if (used.stream().anyMatch(u -> u.price() == null)) {
+        if (used.isEmpty() || used.stream().anyMatch(u -> u.price() == null)) {
             return "–";
         }
         return String.format(

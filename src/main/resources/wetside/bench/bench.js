@@ -26,7 +26,7 @@ if (intake) {
     const choice = e.target.closest("[data-who]");
     if (!choice) return;
     e.preventDefault();
-    intake.elements.who.value = choice.dataset.who;
+    document.getElementById("who").value = choice.dataset.who;
     document.getElementById("complaint").focus();
     look();
   });
@@ -38,6 +38,7 @@ const unfold = hash => {
   if (folded?.tagName === "DETAILS") { folded.open = true; folded.querySelector("input:not([type=hidden])")?.focus(); }
 };
 document.querySelectorAll("a[data-open]").forEach(a => a.addEventListener("click", () => unfold(a.hash)));
+addEventListener("hashchange", () => unfold(location.hash));
 unfold(location.hash);
 
 // Signature drawn by finger, pen or mouse.

@@ -13,6 +13,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import wetside.shop.JobState;
 import wetside.shop.Jobs;
+import wetside.shop.RegisteredMachine;
+import wetside.shop.Register;
 import wetside.shop.Shop;
 
 /** Intake, rack and search in the demo workshop. */
@@ -44,6 +46,7 @@ class IntakeTest {
     @Test
     void theDemoHasJobsInEveryStateAndEveryMachineOpens() throws Exception {
         Jobs jobs = new Jobs(shop, MORNING);
+        Models models = new Models();
         assertThat(jobs.openTickets()).hasSize(13);
         for (JobState state : JobState.values()) {
             assertThat(state == JobState.DONE || jobs.openTickets().stream().anyMatch(t -> t.state() == state))
@@ -57,6 +60,13 @@ class IntakeTest {
             HttpResponse<String> page = browser.get("/jobs/" + number);
             assertThat(page.statusCode()).as("job " + number).isEqualTo(200);
             String findings = jobs.byNumber(number).orElseThrow().finding();
+            if (!findings.isEmpty()) {
+                RegisteredMachine machine = new Register(shop)
+                        .machine(jobs.byNumber(number).orElseThrow().machineId());
+                assertThat(Proof.cause(models.casework(machine), findings))
+                        .as(findings)
+                        .isPresent();
+            }
             assertThat(page.body())
                     .contains("Job " + number)
                     .contains(findings.isEmpty() ? "Find the fault" : "Finding");
