@@ -40,8 +40,9 @@ public final class Words {
     public List<Hit> findThings(String typed, int most) {
         String query = query(typed);
         // Their rows come before those of nearly all jobs; without the bound every job that fits would be looked at.
-        String last = "(SELECT 4 * MAX(COALESCE((SELECT MAX(id) FROM machine), 0), COALESCE((SELECT MAX(id) FROM owner), 0),"
-                + " COALESCE((SELECT MAX(id) FROM part), 0)) + 3)";
+        String last =
+                "(SELECT 4 * MAX(COALESCE((SELECT MAX(id) FROM machine), 0), COALESCE((SELECT MAX(id) FROM owner), 0),"
+                        + " COALESCE((SELECT MAX(id) FROM part), 0)) + 3)";
         return query.isEmpty()
                 ? List.of()
                 : hits(

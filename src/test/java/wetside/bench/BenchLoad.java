@@ -27,9 +27,10 @@ import wetside.shop.Shop;
  * people saw it, on the loopback address.
  */
 final class BenchLoad {
-    private static final String[] WORDS = ("steam water pump drips leaks cold hot slow loud nothing group wand gauge needle"
-                    + " tray under hums trips lamp dark coffee weak bitter short long every morning since yesterday stops")
-            .split(" ");
+    private static final String[] WORDS =
+            ("steam water pump drips leaks cold hot slow loud nothing group wand gauge needle"
+                            + " tray under hums trips lamp dark coffee weak bitter short long every morning since yesterday stops")
+                    .split(" ");
     private static final String[] FILES = {"twin-boiler-lever|B|", "exchanger-lever|B|230 V", "single-boiler|B|230 V"};
     private static final int MACHINES = 8000;
 
@@ -98,7 +99,8 @@ final class BenchLoad {
         String[] states = {"ASKED", "WAITING_FOR_MACHINE", "ON_BENCH", "WAITING_FOR_PART", "TO_PROVE"};
         for (int i = from; i <= to; i++) {
             boolean open = i > all - 150;
-            String at = now.minus(Duration.ofHours(open ? random.nextInt(300) : 24L + (all - i))).toString();
+            String at = now.minus(Duration.ofHours(open ? random.nextInt(300) : 24L + (all - i)))
+                    .toString();
             String complaint = sentence(random, 8);
             int machine = 1 + random.nextInt(MACHINES);
             jobs.add(i, 2000L + i, machine, open ? states[i % 5] : "DONE", complaint, at, at, "pump: worn vanes");
@@ -114,7 +116,12 @@ final class BenchLoad {
                     "Ines",
                     "blind-disc pressure: 6.2 bar, low",
                     "{\"reading\":" + i + ",\"expected\":\"8.1 to 8.9 bar\",\"value\":6.2,\"low\":8.1,\"high\":8.9}");
-            words.add(4L * (2000L + i), "job", 2000L + i, "" + (2000 + i), complaint + " Owner " + machine + " Q " + machine);
+            words.add(
+                    4L * (2000L + i),
+                    "job",
+                    2000L + i,
+                    "" + (2000 + i),
+                    complaint + " Owner " + machine + " Q " + machine);
         }
         jobs.execute();
         readings.execute();
@@ -160,8 +167,9 @@ final class BenchLoad {
     private static String page(String sort, Random random, int jobs) {
         return switch (sort) {
             case "board" -> "/jobs";
-            case "search" -> "/search?q=" + WORDS[random.nextInt(WORDS.length)]
-                    + (random.nextBoolean() ? "" : "+" + WORDS[random.nextInt(WORDS.length)]);
+            case "search" ->
+                "/search?q=" + WORDS[random.nextInt(WORDS.length)]
+                        + (random.nextBoolean() ? "" : "+" + WORDS[random.nextInt(WORDS.length)]);
             case "job" -> "/jobs/" + (2001 + random.nextInt(jobs));
             default -> "/done?page=" + (1 + random.nextInt(5));
         };
@@ -178,7 +186,8 @@ final class BenchLoad {
     private static void get(HttpClient client, Bench bench, String path) {
         try {
             HttpResponse<String> answer = client.send(
-                    HttpRequest.newBuilder(URI.create("http://127.0.0.1:" + bench.port() + path)).build(),
+                    HttpRequest.newBuilder(URI.create("http://127.0.0.1:" + bench.port() + path))
+                            .build(),
                     HttpResponse.BodyHandlers.ofString());
             if (answer.statusCode() != 200) {
                 throw new IllegalStateException(path + " gave " + answer.statusCode());
@@ -192,7 +201,12 @@ final class BenchLoad {
         double[] t = times.stream().mapToDouble(Double::doubleValue).sorted().toArray();
         System.out.printf(
                 "%-7s %5d pages   median %6.1f ms   95 %% %6.1f ms   99 %% %6.1f ms   worst %6.1f ms%n",
-                sort, t.length, at(t, 0.5), at(t, 0.95), at(t, 0.99), Arrays.stream(t).max().orElse(0));
+                sort,
+                t.length,
+                at(t, 0.5),
+                at(t, 0.95),
+                at(t, 0.99),
+                Arrays.stream(t).max().orElse(0));
     }
 
     private static double at(double[] sorted, double share) {

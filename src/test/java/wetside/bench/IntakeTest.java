@@ -13,8 +13,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import wetside.shop.JobState;
 import wetside.shop.Jobs;
-import wetside.shop.RegisteredMachine;
 import wetside.shop.Register;
+import wetside.shop.RegisteredMachine;
 import wetside.shop.Shop;
 
 /** Intake, rack and search in the demo workshop. */

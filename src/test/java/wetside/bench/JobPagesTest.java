@@ -80,9 +80,8 @@ class JobPagesTest {
     @Test
     void aJobGoesFromComplaintToSignatureAndReport() throws Exception {
         String job = job("The needle won’t go past six & the shot gushes.");
-        assertThat(add(job, "readings", "phase", "found", "asked", "blind-disc pressure", "said", "6.2 bar")
-                        .body())
-                .contains("blind-disc pressure", "6.2 bar", "▼ low", "class=\"railbox\"");
+        add(job, "readings", "phase", "found", "asked", "blind-disc pressure", "said", "6.2 bar");
+        assertThat(compared(job)).contains("blind-disc pressure", "6.2 bar", "▼ low", "class=\"railbox\"");
         add(job, "finding", "cause", "pump: worn vanes", "words", "Vanes scored.", "person", "Ines");
         String used = add(job, "parts", "part", "FM-2107", "count", "1").body();
         assertThat(used).contains("Shelf now 1, minimum 2: to order.", "118.00");
@@ -131,6 +130,14 @@ class JobPagesTest {
         assertThat(file).contains("FM-2107", "as found", "as left", "low", "42 MΩ", "flow is down", "Mira", "Ines");
     }
 
+    /** The page once the twin has said what to expect, which a page does not wait for. */
+    private static String compared(String job) throws Exception {
+        for (int i = 0; i < 60 && !browser.get(job).body().contains("railbox"); i++) {
+            Thread.sleep(500);
+        }
+        return browser.get(job).body();
+    }
+
     private static String text(byte[] pdf) throws Exception {
         try (PDDocument document = Loader.loadPDF(pdf)) {
             return new PDFTextStripper().getText(document).replaceAll("\\s+", " ");
@@ -176,13 +183,13 @@ class JobPagesTest {
     @Test
     void aCorrectionAddsAndTheFirstStaysOnRecord() throws Exception {
         String job = job("drips");
-        String page = add(job, "readings", "phase", "found", "asked", "steam gauge, hot", "said", "2.9 bar")
-                .body();
+        add(job, "readings", "phase", "found", "asked", "steam gauge, hot", "said", "2.9 bar");
+        String page = compared(job);
         assertThat(page).contains("2.90 bar</b>", "▲ high");
         String entry = page.replaceAll("(?s).*name=\"corrects\" value=\"(\\d+)\".*", "$1");
         String after = add(job, "entries", "sort", "note", "corrects", entry, "words", "1.29 bar, misread")
                 .body();
-        assertThat(after).contains("<s>steam gauge, hot: 2.90 bar, high</s>", "1.29 bar, misread");
+        assertThat(after).contains("<s>steam gauge, hot: 2.90 bar", "1.29 bar, misread");
         assertThat(text(browser.bytes(job + "/report.pdf?for=file"))).contains("[set right below]");
         assertThat(add(job, "entries", "sort", "note", "corrects", "999999", "words", "x")
                         .statusCode())

@@ -12,8 +12,8 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import wetside.shop.Jobs;
-import wetside.shop.RegisteredMachine;
 import wetside.shop.Register;
+import wetside.shop.RegisteredMachine;
 import wetside.shop.Shop;
 
 /** A disk that is full and a file that another program holds: told in words, nothing lost, what was typed kept. */
@@ -31,8 +31,21 @@ class TroubleTest {
         shop = Shop.open(folder);
         Register register = new Register(shop);
         long machine = register.machine(new RegisteredMachine(
-                0, "1", "spring-lever", "B", "230 V", register.owner("O", "", "", ""), "tank", null, null, null, null,
-                null, "", "", 0));
+                0,
+                "1",
+                "spring-lever",
+                "B",
+                "230 V",
+                register.owner("O", "", "", ""),
+                "tank",
+                null,
+                null,
+                null,
+                null,
+                null,
+                "",
+                "",
+                0));
         job = "/jobs/" + new Jobs(shop, Clock.systemUTC()).open(machine, "hums", "desk");
         bench = Bench.start(shop, Clock.systemUTC(), 0);
         browser = new Browser(bench);
@@ -52,15 +65,22 @@ class TroubleTest {
     @Test
     void aFullDisk() throws Exception {
         assertThat(note("before").statusCode()).isEqualTo(200);
-        long pages = shop.read(h -> h.createQuery("PRAGMA page_count").mapTo(Long.class).one());
-        shop.read(h -> h.createQuery("PRAGMA max_page_count = " + (pages + 1)).mapTo(Long.class).one());
+        long pages = shop.read(
+                h -> h.createQuery("PRAGMA page_count").mapTo(Long.class).one());
+        shop.read(h -> h.createQuery("PRAGMA max_page_count = " + (pages + 1))
+                .mapTo(Long.class)
+                .one());
         HttpResponse<String> full = null;
         for (int i = 0; i < 20 && (full == null || full.statusCode() == 200); i++) {
             full = note("long " + i + " " + "word ".repeat(700));
         }
         assertThat(full.statusCode()).isEqualTo(503);
-        assertThat(full.body()).contains("the disk is full: nothing was saved", "word word").doesNotContain("SQLITE");
-        shop.read(h -> h.createQuery("PRAGMA max_page_count = 1000000").mapTo(Long.class).one());
+        assertThat(full.body())
+                .contains("the disk is full: nothing was saved", "word word")
+                .doesNotContain("SQLITE");
+        shop.read(h -> h.createQuery("PRAGMA max_page_count = 1000000")
+                .mapTo(Long.class)
+                .one());
         assertThat(note("after").body()).contains("before", "after</p>");
     }
 

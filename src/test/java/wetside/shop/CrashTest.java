@@ -40,8 +40,21 @@ class CrashTest {
         try (Shop shop = Shop.open(folder)) {
             Register register = new Register(shop);
             long machine = register.machine(new RegisteredMachine(
-                    0, "1", "twin-boiler-lever", "B", "", register.owner("O", "", "", ""), "tank", null, null, null,
-                    null, null, "", "", 0));
+                    0,
+                    "1",
+                    "twin-boiler-lever",
+                    "B",
+                    "",
+                    register.owner("O", "", "", ""),
+                    "tank",
+                    null,
+                    null,
+                    null,
+                    null,
+                    null,
+                    "",
+                    "",
+                    0));
             number = new Jobs(shop, Clock.systemUTC()).open(machine, "hums", "desk");
         }
         for (int round = 0; round < 2; round++) {
@@ -53,11 +66,15 @@ class CrashTest {
                         .filter(e -> e.sort().equals("note"))
                         .toList();
                 assertThat(kept).extracting(Entry::words).contains("entry " + last);
-                assertThat(kept.stream().filter(e -> e.words().equals("entry 0")).count()).isEqualTo(round + 1);
+                assertThat(kept.stream()
+                                .filter(e -> e.words().equals("entry 0"))
+                                .count())
+                        .isEqualTo(round + 1);
                 // whole transactions only: each entry raised the version by one
                 assertThat(job.version()).isEqualTo(1 + kept.size());
-                String sound = shop.read(h ->
-                        h.createQuery("PRAGMA integrity_check").mapTo(String.class).one());
+                String sound = shop.read(h -> h.createQuery("PRAGMA integrity_check")
+                        .mapTo(String.class)
+                        .one());
                 assertThat(sound).isEqualTo("ok");
             }
         }
