@@ -37,8 +37,7 @@ final class FaultCard {
                     best.id());
         }
         Words.OfFault words = candidate.words().get();
-        Component part =
-                session.casework().machine().component(candidate.component().orElseThrow());
+        Component part = session.casework().machine().component(candidate.component().orElseThrow());
         return new FaultView.Card(
                 Spoken.capital(best.words()),
                 share,
@@ -63,7 +62,8 @@ final class FaultCard {
         if (!place.behind().isEmpty()) {
             facts.add(new FaultView.Fact("Behind", String.join(", then ", panels(session, place.behind()))));
         }
-        facts.add(new FaultView.Fact("Who", Level.of(r.who()).words() + ", about " + Math.round(r.minutes()) + " min"));
+        facts.add(new FaultView.Fact(
+                "Who", Level.of(r.who()).words() + ", about " + Math.round(r.minutes()) + " min"));
         facts.add(new FaultView.Fact("Do", r.does()));
         return facts;
     }

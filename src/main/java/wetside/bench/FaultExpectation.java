@@ -84,8 +84,7 @@ final class FaultExpectation {
     private Rails.Row row(Asking asking, Posterior.Ranked r, Observation read) {
         double[] q = quantiles(asking, r.position());
         boolean whole = r.id().equals(Candidates.HEALTHY);
-        double[] shown =
-                Arrays.stream(q).map(v -> Spoken.shown(asking, v, units)).toArray();
+        double[] shown = Arrays.stream(q).map(v -> Spoken.shown(asking, v, units)).toArray();
         return new Rails.Row(
                 Spoken.capital(r.words()),
                 shown[0],
