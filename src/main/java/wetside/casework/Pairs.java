@@ -16,7 +16,7 @@ import wetside.machine.Machine;
 public final class Pairs {
     /** Share of the faulty machines that have two causes: assumed. */
     public static final double SHARE = 0.1;
-    /** Pairs simulated for one look. */
+    /** Pairs run on the twin for one look. */
     public static final int MOST = 10;
     /** Draws of each. */
     public static final int DRAWS = 8;
@@ -46,13 +46,14 @@ public final class Pairs {
         for (int i = 0; i < rows.length; i++) {
             PairSearch.Pair pair = pairs.get(i);
             causes.add(pair.cause());
-            float[] run = known.computeIfAbsent(pair.cause().id(), id -> rows(pair));
-            rows[i] = Earlier.behind(library, run, casework.askings().size());
+            float[] run = pair.run() ? known.computeIfAbsent(pair.cause().id(), id -> run(pair)) : null;
+            rows[i] = PairSearch.rows(
+                    library, pair, run == null ? null : Earlier.behind(library, run, casework.askings().size()));
         }
         return library.with(causes, rows);
     }
 
-    private float[] rows(PairSearch.Pair pair) {
+    private float[] run(PairSearch.Pair pair) {
         Candidate one = casework.candidates().get(pair.one());
         Candidate other = casework.candidates().get(pair.other());
         int width = casework.askings().size();

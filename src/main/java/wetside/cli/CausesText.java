@@ -105,7 +105,7 @@ final class CausesText {
             console.line("");
             console.text(
                     "",
-                    "Single causes leave something odd; pairs of causes that would not were run as well: "
+                    "Single causes leave something odd; pairs of causes that stand beside them: "
                             + session.pairsTried() + ".");
         }
         if (session.isExplained()) {

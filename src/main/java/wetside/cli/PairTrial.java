@@ -16,6 +16,11 @@ final class PairTrial {
         }
         Pairs pairs = session.pairs();
         long before = pairs.done();
+        long runs = Pairs.DRAWS * worth.stream().filter(PairSearch.Pair::run).count();
+        if (runs == 0) {
+            session.tryPairs(worth);
+            return;
+        }
         Progress progress = new Progress(
                 console, "Running pairs of causes", () -> pairs.done() - before, (long) worth.size() * Pairs.DRAWS);
         progress.start();

@@ -1,16 +1,21 @@
 package wetside.diagnosis.inference;
 
 import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Collection;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.stream.IntStream;
 import wetside.diagnosis.Answering;
 import wetside.diagnosis.Cause;
 import wetside.diagnosis.Library;
 import wetside.diagnosis.Observation;
+import wetside.diagnosis.Observations;
+import wetside.diagnosis.Repair;
 import wetside.diagnosis.inference.Readings.Report;
 
 /**
@@ -23,6 +28,9 @@ import wetside.diagnosis.inference.Readings.Report;
  *
  * <p>Prior: a share of the faulty machines has two causes, by the product of their weights; faults of the same name in two
  * places (scale here and there) often share what brought them about and count several times.
+ *
+ * <p>A repair in vain parts time: what it was meant for may have been there and gone, and the other cause has been there
+ * all along. Questions answered before show both, later ones and those to come the other alone.
  */
 public final class PairSearch {
     /** Leading single causes that are tried with a partner. */
@@ -31,6 +39,10 @@ public final class PairSearch {
     private static final double FAR_BEHIND = 0.005;
     /** A pair that would hold less than this by guess is not worth a run. */
     private static final double WORTH = 0.01;
+    /** After a repair in vain the guess itself will do, as most partners were not felt before; down to this share. */
+    private static final double WORTH_GUESSING = 0.0005;
+
+    private static final int MOST_GUESSED = 40;
 
     /** A number further off than this, or a report rarer than {@link #RARE}, is a conflict. */
     private static final double OFF = 2.5;
@@ -71,8 +83,51 @@ public final class PairSearch {
      * @param other position of the other
      * @param cause both, with the weight they have together
      * @param guess log of prior times guessed likelihood, as {@link Posterior#logWeight} has it
+     * @param shows which of the two a question shows: a repair in vain has removed one before later questions
+     * @param run   whether it is worth running on the twin; otherwise {@link #rows} with what is guessed will do
      */
-    public record Pair(int one, int other, Cause cause, double guess) {}
+    public record Pair(int one, int other, Cause cause, double guess, Shows[] shows, boolean run) {
+        Pair running(boolean does) {
+            return new Pair(one, other, cause, guess, shows, does);
+        }
+    }
+
+    /** Which of two causes were there when a question was answered, or are there now. */
+    enum Shows {
+        BOTH,
+        ONE,
+        OTHER,
+        NONE
+    }
+
+    /** The rows of a pair, from those of a run with both causes in the machine; from the guess when there is none. */
+    public static float[] rows(Library library, Pair pair, float[] run) {
+        int width = library.questions().size();
+        int draws = run == null ? Math.min(DRAWS, library.signatures().draws(pair.one)) : run.length / width;
+        float[] rows = new float[draws * width];
+        for (int k = 0; k < draws; k++) {
+            for (int q = 0; q < width; q++) {
+                boolean both = pair.shows[q] == Shows.BOTH && run != null;
+                rows[k * width + q] = both ? run[k * width + q] : guess(library, pair.shows[q], pair.one, pair.other, k, q);
+            }
+        }
+        return rows;
+    }
+
+    private static float guess(Library library, Shows shows, int one, int other, int k, int q) {
+        float whole = library.signatures().value(0, k, q);
+        float first = library.signatures().value(one, k, q);
+        float second = library.signatures().value(other, k, q);
+        return switch (shows) {
+            case ONE -> first;
+            case OTHER -> second;
+            case NONE -> whole;
+            case BOTH ->
+                library.questions().get(q).answering() instanceof Answering.Number
+                        ? first + (second - whole)
+                        : second != whole ? second : first;
+        };
+    }
 
     private double weight(int cause) {
         return library.causes().get(cause).weight();
@@ -96,26 +151,65 @@ public final class PairSearch {
     /** The likeliest pairs by guess, the best first; none when single causes leave nothing odd or outweigh them by far. */
     public List<Pair> best(int most) {
         Map<String, Pair> found = new LinkedHashMap<>();
-        double least = FAR_BEHIND * posterior.best().share();
-        posterior.ranking().stream()
+        leading(posterior).forEach(one -> partners(one).forEach(other -> consider(found, one, other)));
+        List<Observation> inVain = posterior.observations().stream()
+                .filter(o -> o.kind() == Observation.Kind.STILL_BAD)
+                .toList();
+        if (!inVain.isEmpty()) {
+            leading(posterior.given(Observations.of(posterior.observations().stream()
+                            .filter(o -> o.kind() != Observation.Kind.STILL_BAD)
+                            .toList())))
+                    .filter(this::isDone)
+                    .forEach(one -> others(one).forEach(other -> consider(found, one, other)));
+        }
+        return worth(found.values(), most);
+    }
+
+    private void consider(Map<String, Pair> found, int one, int other) {
+        found.computeIfAbsent(
+                Cause.pair(id(one), id(other)), key -> pair(Math.min(one, other), Math.max(one, other)));
+    }
+
+    /** The single causes that hold most, none far behind. */
+    private IntStream leading(Posterior believed) {
+        double least = FAR_BEHIND * believed.best().share();
+        return believed.ranking().stream()
                 .filter(r -> r.share() >= least)
                 .mapToInt(Posterior.Ranked::position)
                 .filter(c -> c > 0 && c < library.causes().size() && weight(c) > 0)
-                .limit(LEADING)
-                .forEach(one -> partners(one)
-                        .forEach(other -> found.computeIfAbsent(
-                                Cause.pair(id(one), id(other)),
-                                key -> pair(Math.min(one, other), Math.max(one, other)))));
+                .limit(LEADING);
+    }
+
+    private boolean isDone(int cause) {
+        return posterior.observations().inVain(library.causes().get(cause).repair()) > 0;
+    }
+
+    /** When a repair was in vain, what it was meant for may have gone, and any other cause may have been there beside it. */
+    private IntStream others(int one) {
+        return IntStream.range(1, library.causes().size())
+                .filter(c -> c != one && weight(c) > 0 && apart(one, c) && !isDone(c));
+    }
+
+    private List<Pair> worth(Collection<Pair> found, int most) {
         double all = posterior.logEvidence();
-        for (Pair p : found.values()) {
+        for (Pair p : found) {
             all = Shares.logAdd(all, p.guess);
         }
-        double enough = all + Math.log(WORTH);
-        return found.values().stream()
-                .filter(p -> p.guess >= enough)
+        double run = all + Math.log(WORTH);
+        double kept = all + Math.log(WORTH_GUESSING);
+        List<Pair> best = new ArrayList<>();
+        int running = 0;
+        for (Pair p : found.stream()
                 .sorted(Comparator.comparingDouble((Pair p) -> -p.guess))
-                .limit(most)
-                .toList();
+                .toList()) {
+            boolean seenBoth = !isDone(p.one) && !isDone(p.other);
+            boolean runs = p.guess >= run && running < most;
+            if (runs || !seenBoth && p.guess >= kept && best.size() < MOST_GUESSED) {
+                best.add(p.running(runs));
+                running += runs ? 1 : 0;
+            }
+        }
+        return best;
     }
 
     private String id(int cause) {
@@ -166,24 +260,56 @@ public final class PairSearch {
     private Pair pair(int one, int other) {
         double weight = weight(one, other);
         Cause both = library.causes().get(one).and(library.causes().get(other), weight);
+        Shows[] shows = shows(one, other);
         Fit fit = new Fit(
                 posterior.readings(),
-                guessed(one, other),
+                guessed(one, other, shows),
                 library.questions().size(),
                 posterior.inference().assumptions());
         double known = 1 - posterior.inference().assumptions().somethingElse();
         double all = library.causes().stream().mapToDouble(Cause::weight).sum();
-        return new Pair(one, other, both, Math.log(known * weight / all) + fit.logLikelihood);
+        double guess = Math.log(known * weight / all) + fit.logLikelihood;
+        return new Pair(one, other, both, guess, shows, true);
+    }
+
+    /** What every question showed or shows: both causes until the repair of one was done. */
+    private Shows[] shows(int one, int other) {
+        List<Observation> entered = posterior.observations().entered();
+        int oneGone = done(entered, one);
+        int otherGone = done(entered, other);
+        Shows[] shows = new Shows[library.questions().size()];
+        Arrays.fill(shows, shows(oneGone < entered.size(), otherGone < entered.size()));
+        for (int i = 0; i < entered.size(); i++) {
+            Observation o = entered.get(i);
+            if (o.kind() == Observation.Kind.NUMBER || o.kind() == Observation.Kind.CHOICE) {
+                shows[library.question(o.about())] = shows(oneGone < i, otherGone < i);
+            }
+        }
+        return shows;
+    }
+
+    private static Shows shows(boolean oneGone, boolean otherGone) {
+        return oneGone ? otherGone ? Shows.NONE : Shows.OTHER : otherGone ? Shows.ONE : Shows.BOTH;
+    }
+
+    /** When the repair of a cause was done first; the end when it was not. */
+    private int done(List<Observation> entered, int cause) {
+        String repair = library.causes().get(cause).repair().id();
+        for (int i = 0; i < entered.size(); i++) {
+            Observation o = entered.get(i);
+            if (o.kind() == Observation.Kind.STILL_BAD && Repair.parts(o.about()).contains(repair)) {
+                return i;
+            }
+        }
+        return entered.size();
     }
 
     /** Rows of a pair as guessed from its parts; only what was observed has a value. */
-    private float[] guessed(int one, int other) {
+    private float[] guessed(int one, int other, Shows[] shows) {
         int width = library.questions().size();
-        int n = Math.min(
-                DRAWS,
-                Math.min(library.signatures().draws(one), library.signatures().draws(other)));
+        int n = Math.min(DRAWS, Math.min(library.signatures().draws(one), library.signatures().draws(other)));
         float[] rows = new float[n * width];
-        java.util.Arrays.fill(rows, Float.NaN);
+        Arrays.fill(rows, Float.NaN);
         List<Integer> observed = new ArrayList<>();
         for (int q : posterior.readings().question) {
             observed.add(q);
@@ -193,18 +319,10 @@ public final class PairSearch {
         }
         for (int k = 0; k < n; k++) {
             for (int q : observed) {
-                rows[k * width + q] = guess(
-                        library.signatures().value(0, k, q),
-                        library.signatures().value(one, k, q),
-                        library.signatures().value(other, k, q),
-                        library.questions().get(q).answering() instanceof Answering.Number);
+                rows[k * width + q] = guess(library, shows[q], one, other, k, q);
             }
         }
         return rows;
-    }
-
-    private static float guess(float whole, float one, float other, boolean number) {
-        return number ? one + (other - whole) : other != whole ? other : one;
     }
 
     /**

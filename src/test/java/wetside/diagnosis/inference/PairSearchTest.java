@@ -122,7 +122,7 @@ class PairSearchTest {
         for (int one = 1; one < library.causes().size(); one++) {
             for (int other = one + 1; other < library.causes().size(); other++) {
                 Cause both = library.causes().get(one).and(library.causes().get(other), search.weight(one, other));
-                all.add(new PairSearch.Pair(one, other, both, 0));
+                all.add(new PairSearch.Pair(one, other, both, 0, new PairSearch.Shows[0], true));
             }
         }
         all.sort(Comparator.comparing(p -> p.cause().id()));
@@ -152,5 +152,35 @@ class PairSearchTest {
         assertThat(inference.posterior(together).share(3)).isZero();
         assertThat(Left.of(more, 3, together)).isEmpty();
         assertThat(both.repair().effort().minutes()).isEqualTo(40);
+    }
+
+    /**
+     * One fault, seen and mended, hid nothing; the machine is still bad. Another must have been there beside it: what was
+     * read before the repair shows both, what is read after it only the other.
+     */
+    @Test
+    void aRepairInVainPartsTime() {
+        Library library = Toy.library(
+                List.of(Toy.cause("whole", 1), Toy.cause("a", 1), Toy.cause("b", 1), Toy.cause("c", 1)),
+                List.of(Toy.number("y1", 0.2), Toy.number("y2", 0.2), Toy.number("y3", 0.2)),
+                new float[][] {{0, 0, 0}},
+                new float[][] {{5, 3, 0}},
+                new float[][] {{0, 2, 4}},
+                new float[][] {{0, 3, -4}});
+        Observations seen = Observations.of(
+                Observation.number("y1", 5), Observation.stillBad("mend a"), Observation.number("y2", 2));
+        Posterior singles = Inference.of(library).posterior(seen);
+        PairSearch search = new PairSearch(singles, 0.1);
+        List<PairSearch.Pair> pairs = search.best(5);
+        float[][] rows =
+                pairs.stream().map(p -> PairSearch.rows(library, p, null)).toArray(float[][]::new);
+        Posterior found = Inference.of(library.with(
+                        pairs.stream().map(PairSearch.Pair::cause).toList(), rows))
+                .posterior(seen);
+        assertThat(found.best().id()).isEqualTo("a + b");
+        assertThat(found.best().share()).isGreaterThan(0.8);
+        assertThat(found.expected(found.best().position(), 2).mean()).isEqualTo(4, within(1e-6));
+        assertThat(Left.of(found.library(), found.best().position(), seen).orElseThrow().id())
+                .isEqualTo("mend b");
     }
 }
