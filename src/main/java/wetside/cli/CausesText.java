@@ -103,10 +103,7 @@ final class CausesText {
     private void odd() {
         if (session.pairsTried() > 0) {
             console.line("");
-            console.text(
-                    "",
-                    "Single causes leave something odd; pairs of causes that stand beside them: "
-                            + session.pairsTried() + ".");
+            console.text("", "Pairs of causes were thought of as well: " + session.pairsTried() + ".");
         }
         if (session.isExplained()) {
             return;

@@ -22,7 +22,7 @@ final class PairTrial {
             return;
         }
         Progress progress = new Progress(
-                console, "Running pairs of causes", () -> pairs.done() - before, (long) worth.size() * Pairs.DRAWS);
+                console, "Running pairs of causes", () -> pairs.done() - before, runs);
         progress.start();
         try {
             session.tryPairs(worth);

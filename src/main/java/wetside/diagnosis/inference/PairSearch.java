@@ -16,6 +16,7 @@ import wetside.diagnosis.Library;
 import wetside.diagnosis.Observation;
 import wetside.diagnosis.Observations;
 import wetside.diagnosis.Repair;
+import wetside.diagnosis.Signatures;
 import wetside.diagnosis.inference.Readings.Report;
 
 /**
@@ -103,12 +104,14 @@ public final class PairSearch {
     /** The rows of a pair, from those of a run with both causes in the machine; from the guess when there is none. */
     public static float[] rows(Library library, Pair pair, float[] run) {
         int width = library.questions().size();
-        int draws = run == null ? Math.min(DRAWS, library.signatures().draws(pair.one)) : run.length / width;
+        Signatures known = library.signatures();
+        int both = Math.min(known.draws(pair.one), known.draws(pair.other));
+        int draws = Math.min(Math.min(both, known.draws(0)), run == null ? DRAWS : run.length / width);
         float[] rows = new float[draws * width];
         for (int k = 0; k < draws; k++) {
             for (int q = 0; q < width; q++) {
-                boolean both = pair.shows[q] == Shows.BOTH && run != null;
-                rows[k * width + q] = both ? run[k * width + q] : guess(library, pair.shows[q], pair.one, pair.other, k, q);
+                boolean ran = pair.shows[q] == Shows.BOTH && run != null;
+                rows[k * width + q] = ran ? run[k * width + q] : guess(library, pair.shows[q], pair.one, pair.other, k, q);
             }
         }
         return rows;
