@@ -91,6 +91,7 @@ final class LiveRun implements Runnable {
         this.subject = subject;
         this.map = map;
         measured = Measured.cold(subject.installed().machine());
+        twin().begin();
         readings = List.copyOf(twin().plant().readings().values());
         handles = List.copyOf(twin().plant().handles().values());
         history = new History(
@@ -234,6 +235,7 @@ final class LiveRun implements Runnable {
     private void afresh() {
         script.clear();
         measured = Measured.cold(machine());
+        twin().begin();
         sound = sound == null ? null : Measured.cold(subject.installed().machine()).run();
         history.clear();
         events.clear();

@@ -80,7 +80,7 @@ public record RunPanel(
         int h = 0;
         for (Handle handle : plant.handles().values()) {
             Component c = machine.component(part(handle.name()));
-            (c.place().behind().isEmpty() ? outside : inside).add(control(h++, handle, c, plant));
+            (isWorked(handle, c) ? outside : inside).add(control(h++, handle, c, plant));
         }
         outside.sort(Comparator.comparingInt(RunPanel::rank));
         return new RunPanel(
@@ -99,6 +99,14 @@ public record RunPanel(
                 faults(machine));
     }
 
+    /** A handle sticks out of the case although the part behind it sits inside. */
+    private static boolean isWorked(Handle handle, Component c) {
+        String what = what(handle.name());
+        return c.place().behind().isEmpty()
+                || List.of("switch", "opened", "set point", "key").contains(what)
+                || what.equals("button") && c.kind().name().endsWith("button");
+    }
+
     static String part(String channel) {
         return channel.substring(0, channel.lastIndexOf('.'));
     }
@@ -110,12 +118,12 @@ public record RunPanel(
     /** What is touched every day comes first. */
     private static int rank(Control c) {
         String what = what(c.name());
-        if (c.name().startsWith("power-switch") || what.equals("switch") || what.equals("rocker")) {
+        if (what.equals("switch")) {
             return 0;
         }
         return switch (what) {
             case "pointer" -> 1;
-            case "lever", "position", "button", "cap" -> c.label().contains("breaker") ? 8 : c.label().contains("drain cock") ? 7 : 2;
+            case "lever", "position", "button", "key", "cap" -> c.label().contains("breaker") ? 8 : c.label().contains("drain cock") ? 7 : 2;
             case "holds" -> 3;
             case "opened" -> 4;
             case "plug" -> 8;
@@ -125,7 +133,7 @@ public record RunPanel(
 
     private static Control control(int index, Handle handle, Component c, Plant plant) {
         String what = what(handle.name());
-        boolean plain = List.of("position", "opened", "switch", "lever", "pointer").contains(what);
+        boolean plain = List.of("position", "opened", "switch", "lever", "pointer", "holds", "button", "key").contains(what);
         String label = MachinePages.capital(c.name()) + (plain ? "" : ", " + what);
         boolean temperature = handle.least() > 200;
         return new Control(
@@ -162,11 +170,16 @@ public record RunPanel(
         for (int i = 0; i < readings.size(); i++) {
             Reading r = readings.get(i);
             if (which.test(r)) {
-                shown.add(new Shown(
-                        i, MachinePages.capital(machine.component(part(r.channel())).name()), r.options()));
+                shown.add(new Shown(i, name(machine, r), r.options()));
             }
         }
         return shown;
+    }
+
+    /** Short enough to stand beside what it shows. */
+    private static String name(Machine machine, Reading r) {
+        String name = machine.component(part(r.channel())).name();
+        return MachinePages.capital(name.replace("temperature controller", "controller"));
     }
 
     private static List<Glass> glasses(Machine machine, Plant plant, List<Reading> readings) {
@@ -202,7 +215,7 @@ public record RunPanel(
             Reading r = readings.get(i);
             if (!r.isChoice()) {
                 String what = what(r.channel());
-                String name = MachinePages.capital(machine.component(part(r.channel())).name())
+                String name = name(machine, r)
                         + (List.of("needle", "display").contains(what) ? "" : ", " + what);
                 all.put(r.channel(), new Channel(i, name, r.dimension(), usual.contains(r.channel())));
             }

@@ -137,7 +137,7 @@
   let drawnAt = 0;
   function draw() {
     drawnAt = Date.now();
-    const made = strips(), width = Math.max(320, charts.clientWidth), left = width < 560 ? 132 : 176, right = width - 20, H = 92, gap = 30;
+    const made = strips(), width = Math.max(320, charts.clientWidth), left = width < 560 ? 150 : 206, right = width - 20, H = 92, gap = 30;
     const height = Math.max(1, made.length) * (H + gap) + 26;
     charts.setAttribute("viewBox", `0 0 ${width} ${height}`);
     charts.setAttribute("height", height);
