@@ -16,7 +16,14 @@ import wetside.page.Theme;
 /** Style, scripts and fonts from the jar, under an address that changes with their content, so that they may be kept. */
 final class Assets implements Routes {
     private static final List<String> OWN = List.of(
-            "bench.css", "bench.js", "fault.css", "fault.js", "machine.css", "machine.js", "readings.js", "run.css",
+            "bench.css",
+            "bench.js",
+            "fault.css",
+            "fault.js",
+            "machine.css",
+            "machine.js",
+            "readings.js",
+            "run.css",
             "run.js");
     private static final String COLOURS = "colours.css";
     private static final Map<String, String> TYPES = Map.of(

@@ -29,8 +29,8 @@ final class Band {
                 a,
                 Math.max(2, b - a)));
         double m = Double.isNaN(read) ? -9 : WIDTH * (read - from) / (to - from);
-        svg.append(String.format(
-                Locale.ROOT, "<path class=\"markline\" stroke-width=\"3\" d=\"M%.1f 4v18\"/></svg>", m));
+        svg.append(
+                String.format(Locale.ROOT, "<path class=\"markline\" stroke-width=\"3\" d=\"M%.1f 4v18\"/></svg>", m));
         return svg.toString();
     }
 }

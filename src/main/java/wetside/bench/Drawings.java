@@ -101,7 +101,8 @@ public final class Drawings {
     }
 
     Repertoire repertoire(Subject s) {
-        return repertoires.of(s.key(), () -> Repertoire.of(procedures, s.installed().machine()));
+        return repertoires.of(
+                s.key(), () -> Repertoire.of(procedures, s.installed().machine()));
     }
 
     Procedures procedures() {
@@ -150,8 +151,8 @@ public final class Drawings {
         String key = s.key() + s.address() + "|" + chosen.map(Fitted::id).orElse("") + side + query;
         String svg = texts.of(
                 key,
-                () -> Picture.onPage(new CabinetDrawing(cabinet, chosen, Set.of(), CabinetDrawing.Room.HALF)
-                        .bare(side, link)));
+                () -> Picture.onPage(
+                        new CabinetDrawing(cabinet, chosen, Set.of(), CabinetDrawing.Room.HALF).bare(side, link)));
         String off = cabinet.panels(side).isEmpty() ? "" : ", panel off";
         return new Look(svg, "from the " + side.word() + off);
     }

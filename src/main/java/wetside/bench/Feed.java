@@ -114,7 +114,10 @@ final class Feed {
             List<String> cells = new ArrayList<>(List.of(number(r.time())));
             for (float[] values : new float[][] {r.values(), r.sound()}) {
                 for (int reading : charted) {
-                    cells.add(values == null ? "null" : shown(reading, values[run.history().column(reading)]));
+                    cells.add(
+                            values == null
+                                    ? "null"
+                                    : shown(reading, values[run.history().column(reading)]));
                 }
             }
             rows.add("[" + String.join(",", cells) + "]");
@@ -155,9 +158,7 @@ final class Feed {
         if (Double.isNaN(v) || Double.isInfinite(v)) {
             return "null";
         }
-        return v == Math.rint(v) && Math.abs(v) < 1e9
-                ? Long.toString((long) v)
-                : String.format(Locale.ROOT, "%.5g", v);
+        return v == Math.rint(v) && Math.abs(v) < 1e9 ? Long.toString((long) v) : String.format(Locale.ROOT, "%.5g", v);
     }
 
     private static String texts(List<String> texts) {

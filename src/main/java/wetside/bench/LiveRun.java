@@ -94,10 +94,9 @@ final class LiveRun implements Runnable {
         twin().begin();
         readings = List.copyOf(twin().plant().readings().values());
         handles = List.copyOf(twin().plant().handles().values());
-        history = new History(
-                java.util.stream.IntStream.range(0, readings.size())
-                        .filter(i -> !readings.get(i).isChoice())
-                        .toArray());
+        history = new History(java.util.stream.IntStream.range(0, readings.size())
+                .filter(i -> !readings.get(i).isChoice())
+                .toArray());
         spoken = values(twin().plant());
         say("Cold, as it stands, fed from the " + subject.installed().feed().word());
         latest = picture();
@@ -236,7 +235,9 @@ final class LiveRun implements Runnable {
         script.clear();
         measured = Measured.cold(machine());
         twin().begin();
-        sound = sound == null ? null : Measured.cold(subject.installed().machine()).run();
+        sound = sound == null
+                ? null
+                : Measured.cold(subject.installed().machine()).run();
         history.clear();
         events.clear();
         moves.clear();
@@ -255,7 +256,8 @@ final class LiveRun implements Runnable {
 
     private String words(String handle) {
         String part = RunPanel.part(handle);
-        return MachinePages.capital(subject.installed().machine().component(part).name());
+        return MachinePages.capital(
+                subject.installed().machine().component(part).name());
     }
 
     private void say(String words) {
@@ -387,7 +389,8 @@ final class LiveRun implements Runnable {
 
     private Picture picture() {
         Plant plant = twin().plant();
-        double[] positions = handles.stream().mapToDouble(h -> plant.slot(h.slot())).toArray();
+        double[] positions =
+                handles.stream().mapToDouble(h -> plant.slot(h.slot())).toArray();
         double[] levels = plant.blueprint().fluid().vessels().stream()
                 .mapToDouble(v -> plant.slot(v.level()))
                 .toArray();
@@ -421,7 +424,11 @@ final class LiveRun implements Runnable {
         for (Moved m : done) {
             wait(yaml, m.time() - at);
             at = m.time();
-            yaml.append("  - {set: \"").append(m.handle()).append("\", to: \"").append(m.value()).append("\"}\n");
+            yaml.append("  - {set: \"")
+                    .append(m.handle())
+                    .append("\", to: \"")
+                    .append(m.value())
+                    .append("\"}\n");
         }
         wait(yaml, now.time() - at);
         yaml.append("  - mark: end\n");

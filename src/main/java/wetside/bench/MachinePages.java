@@ -92,7 +92,9 @@ public final class MachinePages implements Routes {
         Drawings.By by = by(context.queryParam("by"));
         Optional<Follow> follow = follow(context.queryParam("follow"));
         Tour tour = drawings.tour(s, follow.orElse(wires ? Follow.CURRENT : Follow.WATER));
-        int stop = follow.isEmpty() ? 0 : stop(context.queryParam("stop"), tour.stops().size());
+        int stop = follow.isEmpty()
+                ? 0
+                : stop(context.queryParam("stop"), tour.stops().size());
         String part = part(s, context.queryParam("part"));
         if (part == null && stop > 0) {
             String on = tour.stops().get(stop - 1).component();
@@ -108,7 +110,12 @@ public final class MachinePages implements Routes {
         if (by != Drawings.By.MEDIUM && !wires) {
             state.put("by", by.name().toLowerCase(Locale.ROOT));
         }
-        pages.show(context, "machine", s.title(), "Machines", view(context, s, wires, wires ? Drawings.By.MEDIUM : by, tour, stop, part, state));
+        pages.show(
+                context,
+                "machine",
+                s.title(),
+                "Machines",
+                view(context, s, wires, wires ? Drawings.By.MEDIUM : by, tour, stop, part, state));
     }
 
     private View view(
@@ -131,7 +138,9 @@ public final class MachinePages implements Routes {
                 s,
                 s.plate(workshop, Frame.units(context)),
                 drawn,
-                by == Drawings.By.MEDIUM ? List.copyOf(map.isEmpty() ? EnumSet.noneOf(Layer.class) : map.shown()) : List.of(),
+                by == Drawings.By.MEDIUM
+                        ? List.copyOf(map.isEmpty() ? EnumSet.noneOf(Layer.class) : map.shown())
+                        : List.of(),
                 ways(state, wires),
                 wires ? List.of() : colours(state, by),
                 drawings.cabinet(s, Optional.ofNullable(part), query),
@@ -139,7 +148,9 @@ public final class MachinePages implements Routes {
                 parts(s, part),
                 walks(state, tour, stop),
                 walk(tour, stop, query),
-                s.onRegister() == null ? List.of() : workshop.jobs().ticketsOf(s.onRegister().id()));
+                s.onRegister() == null
+                        ? List.of()
+                        : workshop.jobs().ticketsOf(s.onRegister().id()));
     }
 
     private static Drawings.By by(String word) {
@@ -180,8 +191,8 @@ public final class MachinePages implements Routes {
         List<Choice> choices = new ArrayList<>();
         for (Drawings.By each : Drawings.By.values()) {
             String word = each.name().toLowerCase(Locale.ROOT);
-            choices.add(new Choice(
-                    "By " + word, with(state, "by", each == Drawings.By.MEDIUM ? null : word), each == by));
+            choices.add(
+                    new Choice("By " + word, with(state, "by", each == Drawings.By.MEDIUM ? null : word), each == by));
         }
         return choices;
     }
@@ -199,8 +210,7 @@ public final class MachinePages implements Routes {
         List<Choice> parts = new ArrayList<>();
         var numbers = wetside.drawing.PartNumbers.of(s.file());
         for (Component c : s.installed().machine().components()) {
-            numbers.of(c.id())
-                    .ifPresent(n -> parts.add(new Choice(n + " " + c.name(), c.id(), c.id().equals(part))));
+            numbers.of(c.id()).ifPresent(n -> parts.add(new Choice(n + " " + c.name(), c.id(), c.id().equals(part))));
         }
         return parts;
     }
@@ -219,7 +229,8 @@ public final class MachinePages implements Routes {
                         .map(c -> new Test(
                                 capital(c.asking().procedure().says()),
                                 c.expected().words(),
-                                Level.values()[c.asking().question().effort().who().ordinal()]))
+                                Level.values()[
+                                        c.asking().question().effort().who().ordinal()]))
                         .toList()
                 : List.of();
         Map<String, String> facts = new LinkedHashMap<>(words.facts());

@@ -43,12 +43,17 @@ public final class MachinesPages implements Routes {
         routes.get("/machines", c -> show(c, "Machines", "Every machine on the register.", ""));
         routes.get(
                 "/readings",
-                c -> show(c, "Readings", "Whose? What it should read where it stands, for the pen or the screen.", "/readings"));
+                c -> show(
+                        c,
+                        "Readings",
+                        "Whose? What it should read where it stands, for the pen or the screen.",
+                        "/readings"));
         routes.get("/run", c -> show(c, "Run", "Which one? Its twin runs here, and may be broken.", "/run"));
     }
 
     private void show(Context context, String menu, String lead, String ending) {
-        String sought = context.queryParamAsClass("q", String.class).getOrDefault("").strip();
+        String sought =
+                context.queryParamAsClass("q", String.class).getOrDefault("").strip();
         if (sought.length() > 200) {
             throw new NotFoundResponse();
         }
@@ -87,10 +92,7 @@ public final class MachinesPages implements Routes {
         for (String name : MachineFile.names()) {
             try {
                 MachineFile file = MachineFile.bundled(name, Kinds.declarations());
-                rows.add(new FileRow(
-                        name,
-                        file.newest().identity().title(),
-                        String.join(", ", file.revisionNames())));
+                rows.add(new FileRow(name, file.newest().identity().title(), String.join(", ", file.revisionNames())));
             } catch (BadFile e) {
                 rows.add(new FileRow(name, name, "cannot be read"));
             }
@@ -101,7 +103,8 @@ public final class MachinesPages implements Routes {
     /** Addresses with what follows the question mark. */
     static String query(Map<String, String> parameters) {
         StringBuilder query = new StringBuilder("?");
-        parameters.forEach((name, value) -> query.append(name).append('=').append(value).append('&'));
+        parameters.forEach(
+                (name, value) -> query.append(name).append('=').append(value).append('&'));
         return query.toString();
     }
 }

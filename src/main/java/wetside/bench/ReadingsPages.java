@@ -12,8 +12,8 @@ import java.util.Map;
 import wetside.casework.Expected;
 import wetside.diagnosis.Who;
 import wetside.page.Level;
-import wetside.shop.Jobs;
 import wetside.shop.JobState;
+import wetside.shop.Jobs;
 import wetside.units.Display;
 import wetside.units.Unit;
 
@@ -114,7 +114,9 @@ public final class ReadingsPages implements Routes {
                 s,
                 s.plate(workshop, units),
                 DateTimeFormatter.ofPattern("d MMMM yyyy", Locale.ENGLISH)
-                        .format(workshop.clock().instant().atZone(workshop.clock().getZone())),
+                        .format(workshop.clock()
+                                .instant()
+                                .atZone(workshop.clock().getZone())),
                 sheet.done(),
                 Expectations.DRAWS,
                 sheet.isReady(),
@@ -164,8 +166,7 @@ public final class ReadingsPages implements Routes {
                 .toList();
         List<Alike> alike = new ArrayList<>();
         same.forEach((word, list) -> alike.add(new Alike(
-                word,
-                list.stream().map(e -> e.asking().procedure().says()).toList())));
+                word, list.stream().map(e -> e.asking().procedure().says()).toList())));
         return new State(says, rows, alike);
     }
 
@@ -180,7 +181,10 @@ public final class ReadingsPages implements Routes {
                 .map(Map.Entry::getKey)
                 .orElse("");
         String reads = number
-                ? units.range(e.asking().si(e.low()), e.asking().si(e.high()), e.asking().dimension())
+                ? units.range(
+                        e.asking().si(e.low()),
+                        e.asking().si(e.high()),
+                        e.asking().dimension())
                 : e.isNumber() ? "–" : e.words();
         Row row = new Row(
                 e.asking().question().id(),
@@ -203,7 +207,9 @@ public final class ReadingsPages implements Routes {
         if (!r.said().isEmpty()) {
             double v = parsed(r.said());
             if (r.words().isEmpty()) {
-                flag = Double.isNaN(v) || Double.isNaN(r.low()) ? "" : v < r.low() ? "low" : v > r.high() ? "high" : "fine";
+                flag = Double.isNaN(v) || Double.isNaN(r.low())
+                        ? ""
+                        : v < r.low() ? "low" : v > r.high() ? "high" : "fine";
             } else {
                 flag = e.shares().getOrDefault(r.said(), 0.0) >= 0.02 ? "fine" : "other";
             }
@@ -232,10 +238,15 @@ public final class ReadingsPages implements Routes {
             if (typed.isEmpty()) {
                 continue;
             }
-            boolean fits = e.isNumber() ? !Double.isNaN(parsed(typed)) : e.asking().options().contains(typed);
+            boolean fits = e.isNumber()
+                    ? !Double.isNaN(parsed(typed))
+                    : e.asking().options().contains(typed);
             if (!fits) {
                 throw new BadForm(MachinePages.capital(e.asking().procedure().says()) + ": '" + typed + "' is no "
-                        + (e.isNumber() ? "number" : "answer; there are " + String.join(", ", e.asking().options())));
+                        + (e.isNumber()
+                                ? "number"
+                                : "answer; there are "
+                                        + String.join(", ", e.asking().options())));
             }
             said.put(id, typed);
         }

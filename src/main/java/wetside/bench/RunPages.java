@@ -125,9 +125,14 @@ public final class RunPages implements Routes {
     /** A run for the page that asks, called by a name nobody can guess. */
     private void start(Context context) {
         Subject s = subjects.of(context);
-        runs.start(s, map(s)).ifPresentOrElse(name -> context.contentType(TEXT).result(name), () -> context.status(503)
-                .contentType(TEXT)
-                .result(LiveRuns.MOST + " runs are going already: close a page that runs a machine, then try again."));
+        runs.start(s, map(s))
+                .ifPresentOrElse(
+                        name -> context.contentType(TEXT).result(name),
+                        () -> context.status(503)
+                                .contentType(TEXT)
+                                .result(
+                                        LiveRuns.MOST
+                                                + " runs are going already: close a page that runs a machine, then try again."));
     }
 
     /** Holds the thread of the request until the page goes; a run has room for few. */

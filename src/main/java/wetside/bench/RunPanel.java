@@ -58,8 +58,15 @@ public record RunPanel(
      * @param start   position or value [SI] at rest
      */
     public record Control(
-            int index, String name, String label, List<String> options, double least, double most, double step,
-            double start, boolean temperature) {}
+            int index,
+            String name,
+            String label,
+            List<String> options,
+            double least,
+            double most,
+            double step,
+            double start,
+            boolean temperature) {}
 
     /** @param most full scale [SI]; {@code reading} is its place among the readings */
     public record Gauge(int reading, String name, double most, Dimension dimension) {}
@@ -87,14 +94,29 @@ public record RunPanel(
                 outside,
                 inside,
                 gauges(machine, readings),
-                shown(machine, readings, r -> !r.isChoice() && r.dimension() == Dimension.TEMPERATURE
-                        && (r.channel().endsWith(".display") || r.channel().endsWith(".temperature")
-                                && machine.component(part(r.channel())).place().roles().contains("group"))),
-                shown(machine, readings, r -> r.isChoice()
-                        && (r.channel().endsWith(".lamp") || r.channel().endsWith(".light"))),
+                shown(
+                        machine,
+                        readings,
+                        r -> !r.isChoice()
+                                && r.dimension() == Dimension.TEMPERATURE
+                                && (r.channel().endsWith(".display")
+                                        || r.channel().endsWith(".temperature")
+                                                && machine.component(part(r.channel()))
+                                                        .place()
+                                                        .roles()
+                                                        .contains("group"))),
+                shown(
+                        machine,
+                        readings,
+                        r -> r.isChoice()
+                                && (r.channel().endsWith(".lamp") || r.channel().endsWith(".light"))),
                 glasses(machine, plant, readings),
-                shown(machine, readings, r -> r.isChoice() && HEARD.contains(what(r.channel()))
-                        && !r.channel().endsWith("vent.comes")),
+                shown(
+                        machine,
+                        readings,
+                        r -> r.isChoice()
+                                && HEARD.contains(what(r.channel()))
+                                && !r.channel().endsWith("vent.comes")),
                 channels(machine, readings),
                 faults(machine));
     }
@@ -123,7 +145,8 @@ public record RunPanel(
         }
         return switch (what) {
             case "pointer" -> 1;
-            case "lever", "position", "button", "key", "cap" -> c.label().contains("breaker") ? 8 : c.label().contains("drain cock") ? 7 : 2;
+            case "lever", "position", "button", "key", "cap" ->
+                c.label().contains("breaker") ? 8 : c.label().contains("drain cock") ? 7 : 2;
             case "holds" -> 3;
             case "opened" -> 4;
             case "plug" -> 8;
@@ -133,7 +156,8 @@ public record RunPanel(
 
     private static Control control(int index, Handle handle, Component c, Plant plant) {
         String what = what(handle.name());
-        boolean plain = List.of("position", "opened", "switch", "lever", "pointer", "holds", "button", "key").contains(what);
+        boolean plain = List.of("position", "opened", "switch", "lever", "pointer", "holds", "button", "key")
+                .contains(what);
         String label = MachinePages.capital(c.name()) + (plain ? "" : ", " + what);
         boolean temperature = handle.least() > 200;
         return new Control(
@@ -157,8 +181,8 @@ public record RunPanel(
                 int dial = i;
                 c.kind()
                         .parameter("range")
-                        .ifPresent(p -> gauges.add(
-                                new Gauge(dial, MachinePages.capital(c.name()), c.get(p), r.dimension())));
+                        .ifPresent(p ->
+                                gauges.add(new Gauge(dial, MachinePages.capital(c.name()), c.get(p), r.dimension())));
             }
         }
         return gauges;
@@ -191,8 +215,7 @@ public record RunPanel(
                 int tube = i;
                 c.kind()
                         .parameter("capacity")
-                        .ifPresent(p ->
-                                glasses.add(new Glass(tube, false, MachinePages.capital(c.name()), c.get(p))));
+                        .ifPresent(p -> glasses.add(new Glass(tube, false, MachinePages.capital(c.name()), c.get(p))));
             }
         }
         List<FluidPlan.Vessel> vessels = plant.blueprint().fluid().vessels();
@@ -200,7 +223,10 @@ public record RunPanel(
             FluidPlan.Vessel v = vessels.get(i);
             if (v.fill() < FULL && machine.has(v.name())) {
                 glasses.add(new Glass(
-                        i, true, MachinePages.capital(machine.component(v.name()).name()), 1));
+                        i,
+                        true,
+                        MachinePages.capital(machine.component(v.name()).name()),
+                        1));
             }
         }
         return glasses;
@@ -215,8 +241,7 @@ public record RunPanel(
             Reading r = readings.get(i);
             if (!r.isChoice()) {
                 String what = what(r.channel());
-                String name = name(machine, r)
-                        + (List.of("needle", "display").contains(what) ? "" : ", " + what);
+                String name = name(machine, r) + (List.of("needle", "display").contains(what) ? "" : ", " + what);
                 all.put(r.channel(), new Channel(i, name, r.dimension(), usual.contains(r.channel())));
             }
         }

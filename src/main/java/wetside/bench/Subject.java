@@ -16,8 +16,7 @@ import wetside.units.Display;
  * @param key      the same for machines of which everything computed is the same
  * @param onRegister null for a file
  */
-public record Subject(
-        String address, String key, MachineFile file, Installed installed, RegisteredMachine onRegister) {
+public record Subject(String address, String key, MachineFile file, Installed installed, RegisteredMachine onRegister) {
     /** "Fellmoor Twin Lever, revision B". */
     public String title() {
         return installed.machine().identity().title() + ", "

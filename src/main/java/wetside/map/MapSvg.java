@@ -138,7 +138,9 @@ final class MapSvg {
         }
         for (Sheet.Placed p : sheet.parts()) {
             String id = p.glyph().part.component().id();
-            svg.raw("%s", link == null ? "<g>" : anchor(id, p.glyph().part.component().name()));
+            svg.raw(
+                    "%s",
+                    link == null ? "<g>" : anchor(id, p.glyph().part.component().name()));
             if (link != null && !p.glyph().isDot()) {
                 Rect box = p.box().grown(5);
                 svg.raw(
@@ -163,7 +165,12 @@ final class MapSvg {
     }
 
     private void open(Svg svg, int line, Way way) {
-        svg.raw("%s", link == null ? "<g>" : "<g data-line=\"" + line + "\" data-layer=\"" + way.layer().word() + "\">");
+        svg.raw(
+                "%s",
+                link == null
+                        ? "<g>"
+                        : "<g data-line=\"" + line + "\" data-layer=\""
+                                + way.layer().word() + "\">");
     }
 
     private String anchor(String id, String name) {

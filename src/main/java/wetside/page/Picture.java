@@ -33,9 +33,7 @@ public final class Picture {
         if (!head.find()) {
             throw new IllegalArgumentException("not an svg element");
         }
-        String attributes = STYLE.matcher(head.group(1))
-                .replaceAll("")
-                .replace("role=\"img\"", "role=\"group\"");
+        String attributes = STYLE.matcher(head.group(1)).replaceAll("").replace("role=\"img\"", "role=\"group\"");
         String rest = svg.substring(head.end()).replaceFirst("(?s)<title>(.*?)</title>\\s*<desc>.*?</desc>", "");
         return Theme.following("<svg " + attributes + ">" + rest);
     }

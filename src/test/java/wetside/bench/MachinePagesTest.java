@@ -39,7 +39,8 @@ class MachinePagesTest {
             assertThat(body("/machines?q=" + sought)).as(sought).contains("S 11 0417");
         }
         assertThat(body("/machines?q=nobody")).doesNotContain("S 11 0417").contains("None of the 1 machines");
-        assertThat(MachineFile.names()).allSatisfy(n -> assertThat(body("/run")).contains("/machines/file/" + n + "/run"));
+        assertThat(MachineFile.names())
+                .allSatisfy(n -> assertThat(body("/run")).contains("/machines/file/" + n + "/run"));
     }
 
     @Test
@@ -54,7 +55,8 @@ class MachinePagesTest {
                 .contains("How it fails")
                 .containsPattern("<h2>\\d+ [^<]*afety valve");
         assertThat(chosen.substring(chosen.indexOf("id=\"side\""))).contains("data-part=\"safety-valve\"");
-        assertThat(opened.get("/machines/" + opened.machine + "?part=flux-compensator").statusCode())
+        assertThat(opened.get("/machines/" + opened.machine + "?part=flux-compensator")
+                        .statusCode())
                 .isEqualTo(404);
     }
 
@@ -73,7 +75,10 @@ class MachinePagesTest {
     @Test
     void aWalkGoesFromStopToStop() throws Exception {
         String first = body("/machines/" + opened.machine + "?follow=water&stop=1");
-        assertThat(first).contains("Follow the water, 1 of ").doesNotContain(">Back<").contains("stop=2");
+        assertThat(first)
+                .contains("Follow the water, 1 of ")
+                .doesNotContain(">Back<")
+                .contains("stop=2");
         assertThat(body("/machines/" + opened.machine + "?follow=water&stop=2")).contains(">Back<");
     }
 
@@ -86,7 +91,10 @@ class MachinePagesTest {
     @Test
     void everyBundledFileHasItsPage() throws Exception {
         for (String name : MachineFile.names()) {
-            assertThat(body("/machines/file/" + name)).as(name).contains("data-part=").contains("machine file");
+            assertThat(body("/machines/file/" + name))
+                    .as(name)
+                    .contains("data-part=")
+                    .contains("machine file");
         }
         assertThat(opened.get("/machines/file/..%2fsecret").statusCode()).isNotEqualTo(200);
         assertThat(opened.get("/machines/file/no-such").statusCode()).isEqualTo(404);

@@ -35,7 +35,21 @@ final class Opened implements AutoCloseable {
         String revision =
                 MachineFile.bundled("spring-lever", Kinds.declarations()).newestRevision();
         machine = register.machine(new RegisteredMachine(
-                0, "S 11 0417", "spring-lever", revision, "", owner, "tank", null, null, 230.0, 140.0, null, "", "", 0));
+                0,
+                "S 11 0417",
+                "spring-lever",
+                revision,
+                "",
+                owner,
+                "tank",
+                null,
+                null,
+                230.0,
+                140.0,
+                null,
+                "",
+                "",
+                0));
         bench = Bench.start(shop, Clock.systemUTC(), 0);
     }
 

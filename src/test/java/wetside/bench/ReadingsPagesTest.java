@@ -81,7 +81,8 @@ class ReadingsPagesTest {
         long job = opened.job("Weak");
         Matcher f = field();
         String low = "" + Double.parseDouble(f.group(2)) * 0.5;
-        assertThat(opened.post(address, f.group(1), low, "job", "" + job, "person", "Ines").statusCode())
+        assertThat(opened.post(address, f.group(1), low, "job", "" + job, "person", "Ines")
+                        .statusCode())
                 .isEqualTo(303);
         assertThat(opened.get("/jobs/" + job).body()).contains("▼ low (expected ");
         assertThat(opened.post(address, f.group(1), low, "job", "999999").statusCode())

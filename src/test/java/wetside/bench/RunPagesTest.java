@@ -89,7 +89,16 @@ class RunPagesTest {
             opened.post(run + "/speed", "times", "200");
             double t = number(until(pictures, p -> number(p, "speed") == 200), "t");
             until(pictures, p -> number(p, "t") > t + 30);
-            opened.post(run + "/break", "part", "safety-valve", "fault", faultOf("safety-valve"), "far", "0.9", "compare", "yes");
+            opened.post(
+                    run + "/break",
+                    "part",
+                    "safety-valve",
+                    "fault",
+                    faultOf("safety-valve"),
+                    "far",
+                    "0.9",
+                    "compare",
+                    "yes");
             until(pictures, p -> p.contains("\"broken\":[\"safety-valve:") && p.contains("\"compared\":true"));
             opened.post(run + "/pause", "pause", "yes");
             until(pictures, p -> p.contains("\"paused\":true"));
@@ -104,7 +113,8 @@ class RunPagesTest {
 
     private static String faultOf(String part) throws Exception {
         String page = opened.get("/machines/" + opened.machine + "/run").body();
-        Matcher m = Pattern.compile("<option value=\"([^\"]+)\" data-part=\"" + part + "\"").matcher(page);
+        Matcher m = Pattern.compile("<option value=\"([^\"]+)\" data-part=\"" + part + "\"")
+                .matcher(page);
         assertThat(m.find()).isTrue();
         return m.group(1);
     }
@@ -128,14 +138,18 @@ class RunPagesTest {
     @Test
     void badOrdersAreTold() throws Exception {
         String run = start();
-        assertThat(opened.post(run + "/handle", "handle", "warp.drive", "value", "on").statusCode())
+        assertThat(opened.post(run + "/handle", "handle", "warp.drive", "value", "on")
+                        .statusCode())
                 .isEqualTo(422);
-        assertThat(opened.post(run + "/handle", "handle", "power-switch.switch", "value", "half").statusCode())
+        assertThat(opened.post(run + "/handle", "handle", "power-switch.switch", "value", "half")
+                        .statusCode())
                 .isEqualTo(422);
         assertThat(opened.post(run + "/speed", "times", "9000").statusCode()).isEqualTo(422);
-        assertThat(opened.post(run + "/break", "part", "safety-valve", "fault", "bored", "far", "1").statusCode())
+        assertThat(opened.post(run + "/break", "part", "safety-valve", "fault", "bored", "far", "1")
+                        .statusCode())
                 .isEqualTo(404);
-        assertThat(opened.post("/runs/0123456789abcdef01234567/mend").statusCode()).isEqualTo(404);
+        assertThat(opened.post("/runs/0123456789abcdef01234567/mend").statusCode())
+                .isEqualTo(404);
         opened.post(run + "/end");
     }
 
