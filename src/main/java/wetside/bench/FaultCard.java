@@ -8,6 +8,7 @@ import wetside.casework.Session;
 import wetside.diagnosis.inference.Posterior;
 import wetside.kind.Words;
 import wetside.machine.Component;
+import wetside.machine.Machine;
 import wetside.page.Level;
 
 /** The finding, once a cause stands out: the part for this revision, the order of work, what can hurt, what proves it. */
@@ -60,7 +61,7 @@ final class FaultCard {
             facts.add(new FaultView.Fact("Know it", place.mark()));
         }
         if (!place.behind().isEmpty()) {
-            facts.add(new FaultView.Fact("Behind", String.join(", then ", panels(session, place.behind()))));
+            facts.add(new FaultView.Fact("Behind", String.join(", then ", panels(session.casework().machine(), place.behind()))));
         }
         facts.add(new FaultView.Fact(
                 "Who", Level.of(r.who()).words() + ", about " + Math.round(r.minutes()) + " min"));
@@ -78,9 +79,9 @@ final class FaultCard {
     }
 
     /** Panels by their names. */
-    static List<String> panels(Session session, Iterable<String> ids) {
+    static List<String> panels(Machine machine, Iterable<String> ids) {
         List<String> names = new ArrayList<>();
-        ids.forEach(id -> names.add(session.casework().machine().identity().panels().stream()
+        ids.forEach(id -> names.add(machine.identity().panels().stream()
                 .filter(p -> p.id().equals(id))
                 .findFirst()
                 .map(p -> p.name())

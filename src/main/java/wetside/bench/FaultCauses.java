@@ -13,12 +13,13 @@ import wetside.diagnosis.inference.Alike;
 import wetside.diagnosis.inference.Evidence;
 import wetside.diagnosis.inference.Posterior;
 import wetside.diagnosis.plan.Advice;
-import wetside.diagnosis.plan.Rates;
 import wetside.units.Display;
 
 /** The causes with shares, ranges and reasons; bracketed where nothing that can be asked will part them. */
 final class FaultCauses {
     private static final int REASONS = 3;
+    /** Bits still unknown of the cause when one has four fifths of the belief, the rest spread over a dozen. */
+    private static final double LEFT_WHEN_FOUND = 1.4;
 
     private final Session session;
     private final FaultCase about;
@@ -50,7 +51,7 @@ final class FaultCauses {
                             .filter(o -> alike.positions().contains(o.position()) && told.add(o.position()))
                             .forEach(group::add);
                 }
-                groups.add(group(group, alike));
+                groups.add(group(group, alike, groups.isEmpty()));
             }
         }
         double rest = posterior.ranking().stream()
@@ -62,10 +63,26 @@ final class FaultCauses {
                 (posterior.ranking().size() - leading.size()) + " others, together",
                 Spoken.percent(rest),
                 spent(),
-                Math.max(1, Math.round(advice.best().expectedCost() / Rates.USUAL.perMinute())) + " min");
+                toGo(advice));
     }
 
-    private FaultView.Group group(List<Posterior.Ranked> ranked, Alike alike) {
+    /** What is still unknown of the cause, at the pace at which the next question tells something. */
+    private String toGo(Advice advice) {
+        if (session.isFound()) {
+            return "there";
+        }
+        double unknown = 0;
+        for (double share : posterior.shares()) {
+            unknown -= share > 0 ? share * Math.log(share) / Math.log(2) : 0;
+        }
+        double bits = Math.max(0.5, unknown - LEFT_WHEN_FOUND);
+        return advice.byInformation().stream()
+                .findFirst()
+                .map(s -> Math.max(1, Math.round(bits / s.bits() * Math.max(1, s.minutes()))) + " min")
+                .orElse("nothing left to ask");
+    }
+
+    private FaultView.Group group(List<Posterior.Ranked> ranked, Alike alike, boolean first) {
         boolean bracket = ranked.size() > 1;
         String sentence = "";
         if (bracket) {
@@ -76,7 +93,7 @@ final class FaultCauses {
         }
         double sum = ranked.stream().mapToDouble(Posterior.Ranked::share).sum();
         return new FaultView.Group(
-                bracket, Spoken.percent(sum), sentence, ranked.stream().map(this::cause).toList(), reasons(ranked.get(0)));
+                bracket, Spoken.percent(sum), sentence, ranked.stream().map(this::cause).toList(), reasons(ranked.get(0), first ? REASONS : REASONS - 1));
     }
 
     private FaultView.Cause cause(Posterior.Ranked r) {
@@ -90,13 +107,13 @@ final class FaultCauses {
                 100 * range.high());
     }
 
-    private List<FaultView.Line> reasons(Posterior.Ranked r) {
+    private List<FaultView.Line> reasons(Posterior.Ranked r, int most) {
         if (r.position() == posterior.somethingElse()) {
             return List.of();
         }
         return evidence.of(r.position()).stream()
                 .filter(w -> w.strength() != Evidence.Strength.NONE)
-                .limit(REASONS)
+                .limit(most)
                 .map(w -> new FaultView.Line(
                         w.speaksFor() ? "+" : "−",
                         said(w.observation()),

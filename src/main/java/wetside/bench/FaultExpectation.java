@@ -55,11 +55,11 @@ final class FaultExpectation {
             double value = Spoken.shown(asking, read.value(), units);
             double error = instrument(asking, read.value());
             double to = Spoken.shown(asking, read.value() + error, units);
-            mark = new Rails.Mark(value, to - value, Spoken.number(value, step(asking)));
+            mark = new Rails.Mark(value, to - value, Spoken.number(value, step(asking, middle(asking), units)));
         }
         Rails rails = new Rails(rows, mark, units.unit(asking.dimension()).symbol());
         return new FaultView.Expect(
-                "What it should read if it is", rails.wide(), rails.narrow(), List.of(), List.of(), would(read));
+                "What it should read if it is", rails.wide(), rails.narrow(), List.of(), List.of(), would(asking, read));
     }
 
     /** Half width that holds nine readings of ten. */
@@ -69,8 +69,8 @@ final class FaultExpectation {
     }
 
     /** What − and + move by: about a third of what the instrument can tell, a round number. */
-    double step(Asking asking) {
-        double fine = Spoken.shown(asking, instrument(asking, middle(asking)), units) - Spoken.shown(asking, 0, units);
+    static double step(Asking asking, double middle, Display units) {
+        double fine = Spoken.shown(asking, instrument(asking, middle), units) - Spoken.shown(asking, 0, units);
         double power = Math.pow(10, Math.floor(Math.log10(Math.max(1e-3, Math.abs(fine) / 3))));
         return Math.min(Math.max(power, 0.01), 100);
     }
@@ -200,7 +200,7 @@ final class FaultExpectation {
     }
 
     /** What the causes would be after an answer, and what would come next. */
-    private String would(Observation read) {
+    private String would(Asking asking, Observation read) {
         if (read == null) {
             return "";
         }
@@ -215,6 +215,6 @@ final class FaultExpectation {
                 .toList();
         Step then = after.next(after.advice());
         String next = then.sort() == Step.Sort.CALL_IN ? "hand the job over" : then.words();
-        return "would leave " + String.join(", ", left) + ". Then: " + next + ".";
+        return Spoken.answer(asking, read, "", units) + " would leave " + String.join(", ", left) + ". Then: " + next + ".";
     }
 }

@@ -201,8 +201,13 @@ public final class FaultPages implements Routes {
             throw new NotFoundResponse();
         }
         Display units = Frame.units(context);
+        Session without = new Session(
+                session.casework(),
+                session.inference(),
+                session.observations().without(asking.question().id()),
+                session.who());
         Observation typed = FaultViews.typed(asking, given(context, "reading"), units);
-        pages.piece(context, "faultexpect", new FaultExpectation(session, units).of(asking, typed));
+        pages.piece(context, "faultexpect", new FaultExpectation(without, units).of(asking, typed));
     }
 
     /** Draws of each cause there are, for a script that waits for more. */

@@ -9,6 +9,7 @@ import wetside.cabinet.CabinetDrawing;
 import wetside.cabinet.Fitted;
 import wetside.casework.Asking;
 import wetside.casework.Candidate;
+import wetside.casework.Casework;
 import wetside.casework.Precautions;
 import wetside.casework.Session;
 import wetside.diagnosis.Effort;
@@ -36,7 +37,11 @@ final class FaultSteps {
     private final Display units;
     private final Who who;
 
-    FaultSteps(Session session, FaultCase about, Display units, Who who) {
+    private final Casework casework;
+
+    /** @param session null while nothing has been computed: then nothing is expected either */
+    FaultSteps(Casework casework, Session session, FaultCase about, Display units, Who who) {
+        this.casework = casework;
         this.session = session;
         this.about = about;
         this.units = units;
@@ -48,8 +53,8 @@ final class FaultSteps {
         Procedure p = asking.procedure();
         Effort effort = asking.question().effort();
         String id = asking.question().id();
-        Observation before = session.observations().about(id).orElse(null);
-        FaultExpectation expectation = new FaultExpectation(session, units);
+        Observation before = about.observations(casework).about(id).orElse(null);
+        FaultExpectation expectation = session == null ? null : new FaultExpectation(without(id), units);
         return new FaultView.Step(
                 "ask",
                 id,
@@ -59,7 +64,9 @@ final class FaultSteps {
                 p.ask(),
                 p.how(),
                 caution(effort, p.caution()),
-                expectation.of(asking, before),
+                expectation == null
+                        ? new FaultView.Expect("", "", "", asking.options(), List.of(), "")
+                        : expectation.of(asking, before),
                 asking.options().isEmpty() ? pad(asking, before, expectation) : null,
                 step == null ? "Because you asked for it." : Spoken.capital(step.reason()) + ".",
                 step == null ? List.of() : leaves(asking, step),
@@ -69,9 +76,17 @@ final class FaultSteps {
                 before != null);
     }
 
+    /** What is expected of a reading follows from all the others. */
+    private Session without(String id) {
+        return session.observations().about(id).isEmpty()
+                ? session
+                : new Session(
+                        casework, session.inference(), session.observations().without(id), who);
+    }
+
     private FaultView.Pad pad(Asking asking, Observation before, FaultExpectation expectation) {
-        double step = expectation.step(asking);
-        double middle = expectation.middle(asking);
+        double middle = expectation == null ? 0 : expectation.middle(asking);
+        double step = FaultExpectation.step(asking, middle, units);
         double error = Spoken.shown(asking, middle + FaultExpectation.instrument(asking, middle), units)
                 - Spoken.shown(asking, middle, units);
         String unit = units.unit(asking.dimension()).symbol();
@@ -104,7 +119,7 @@ final class FaultSteps {
                 Spoken.capital(step.reason()) + ".",
                 List.of(),
                 candidate.flatMap(Candidate::component)
-                        .map(session.casework().machine()::component)
+                        .map(casework.machine()::component)
                         .map(this::drawn)
                         .orElse(null),
                 another,
@@ -145,7 +160,7 @@ final class FaultSteps {
         cost.add(
                 effort.panels().isEmpty()
                         ? "case stays shut"
-                        : String.join(" and ", FaultCard.panels(session, effort.panels())) + " off");
+                        : String.join(" and ", FaultCard.panels(casework.machine(), effort.panels())) + " off");
         return cost;
     }
 
@@ -188,7 +203,7 @@ final class FaultSteps {
     /** Where to look: the part behind its panel, or else what is read. */
     private FaultView.Where where(Asking asking) {
         Procedure p = asking.procedure();
-        Machine machine = session.casework().machine();
+        Machine machine = casework.machine();
         String role = p.inside().isEmpty()
                 ? p.reading().channel().map(c -> c.substring(0, Math.max(0, c.lastIndexOf('.')))).orElse("")
                 : p.inside().get(0);
@@ -197,7 +212,7 @@ final class FaultSteps {
 
     private FaultView.Where drawn(Component part) {
         MachineFile file = MachineFiles.find(about.machine().file());
-        Cabinet cabinet = Cabinet.of(file, session.casework().machine()).orElse(null);
+        Cabinet cabinet = Cabinet.of(file, casework.machine()).orElse(null);
         Fitted fitted = cabinet == null ? null : cabinet.part(part.id()).orElse(null);
         if (fitted == null) {
             return null;

@@ -46,8 +46,13 @@ final class FaultViews {
         Session early = session == null ? ground.look(observations, who) : session;
         FaultCauses causes = early == null ? null : new FaultCauses(early, about, units);
         FaultView.Step step = null;
+        Optional<Asking> chosen =
+                ground.casework.asking(wanted).filter(a -> a.question().effort().allowed(who));
         if (session != null) {
-            step = step(session, wanted);
+            step = step(session, wanted, chosen);
+        } else if (chosen.isPresent()) {
+            step = new FaultSteps(ground.casework, null, about, units, who)
+                    .asking(chosen.get(), null, about.link(), List.of());
         }
         boolean refused = !wanted.isEmpty()
                 && ground.casework
@@ -149,11 +154,8 @@ final class FaultViews {
                 detail);
     }
 
-    private FaultView.Step step(Session session, String wanted) {
+    private FaultView.Step step(Session session, String wanted, Optional<Asking> chosen) {
         Advice advice = session.advice();
-        Optional<Asking> chosen = ground.casework
-                .asking(wanted)
-                .filter(a -> a.question().effort().allowed(who));
         Step next = session.next(advice);
         if (!wanted.isEmpty()) {
             next = advice.steps().stream()
@@ -161,7 +163,7 @@ final class FaultViews {
                     .findFirst()
                     .orElse(chosen.isPresent() ? null : next);
         }
-        FaultSteps steps = new FaultSteps(session, about, units, who);
+        FaultSteps steps = new FaultSteps(ground.casework, session, about, units, who);
         String another = another(advice, next);
         List<FaultView.Seen> others = others(advice, next);
         return next == null

@@ -111,10 +111,15 @@ final class Libraries implements AutoCloseable {
                     key -> new Session(casework, inference, observations, who));
         }
 
-        private synchronized void arrived(Library library) {
-            looking = null;
-            inference = Session.inference(library);
-            sessions.clear();
+        private void arrived(Library library) {
+            Inference fresh = Session.inference(library);
+            synchronized (this) {
+                looking = null;
+                inference = fresh;
+                sessions.clear();
+            }
+            // whoever comes first does not wait for what all begin with
+            session(Observations.none(), Who.OWNER).advice();
         }
 
         private void further() {

@@ -100,7 +100,7 @@ public final class Rails {
 
     /** Names left, verdicts right. */
     public String wide() {
-        return new Ink(622, 204, 88, 25, false).draw();
+        return new Ink(622, 216, 88, 25, false).draw();
     }
 
     /** Names above their rails, verdicts as signs only. */
@@ -141,12 +141,12 @@ public final class Rails {
             this.right = right;
             this.above = above;
             boolean long2 = !above && rows.stream().anyMatch(r -> lines(r.name()).size() > 1);
-            this.pitch = long2 ? pitch + 9 : pitch;
+            this.pitch = long2 ? pitch + 6 : pitch;
         }
 
         /** A name in as many lines as it needs, two at most. */
         private List<String> lines(String name) {
-            List<String> lines = Svg.wrapped(name, above ? NAME : NAME * 0.9, above ? width - 40 : left - 8);
+            List<String> lines = Svg.wrapped(name, above ? NAME : NAME * 0.83, above ? width - 40 : left - 8);
             return lines.size() < 3 ? lines : List.of(lines.get(0), lines.get(1) + " …");
         }
 
@@ -189,10 +189,10 @@ public final class Rails {
             double y = above ? top + 28 : top + pitch / 2 + 1;
             String weight = r.strong ? "strong" : "weak";
             List<String> lines = lines(r.name);
-            double first = above ? top + 15 : y + 4.5 - 7.5 * (lines.size() - 1);
+            double first = above ? top + 15 : y + 4.5 - 7 * (lines.size() - 1);
             for (int i = 0; i < (above ? 1 : lines.size()); i++) {
                 add("<text x=\"%.1f\" y=\"%.1f\" font-size=\"%.1f\" class=\"%s\">%s</text>", above ? 4.0 : 0.0,
-                        first + 15 * i, above ? NAME + 1 : NAME, weight, Svg.escape(lines.get(i)));
+                        first + 14 * i, above ? NAME + 1 : NAME, "name " + weight, Svg.escape(lines.get(i)));
             }
             if (Double.isNaN(r.middle)) {
                 add("<text x=\"%.1f\" y=\"%.1f\" font-size=\"%.1f\" class=\"weak\">nothing to read</text>", left + 6,
@@ -246,7 +246,7 @@ public final class Rails {
                             x(tick), base + 18, TICK, axis.label(tick));
                 }
             }
-            add("<text x=\"%.1f\" y=\"%.1f\" font-size=\"%.1f\" class=\"tick\">%s</text>", width - right + 10, base + 18, TICK,
+            add("<text x=\"%.1f\" y=\"%.1f\" font-size=\"%.1f\" class=\"tick\">%s</text>", width - right + 22, base + 18, TICK,
                     Svg.escape(above ? "" : unit));
         }
 

@@ -128,11 +128,11 @@
       const answer = await fetch(address, { headers: { "X-Piece": "1" } });
       if (answer.ok && reading.isConnected && reading.value === wanted) {
         fault.querySelector("#expect").innerHTML = await answer.text();
-        if (wanted.trim()) {
-          const would = fault.querySelector("#would");
-          if (would && would.textContent) {
-            would.textContent = wanted + " " + fault.querySelector(".unit").textContent + " " + would.textContent;
-          }
+        const would = fault.querySelector("#expect [data-would]");
+        const line = fault.querySelector("#would");
+        if (would && line) {
+          line.textContent = would.textContent;
+          would.remove();
         }
       }
     }, 70);
