@@ -42,8 +42,8 @@ final class FaultCard {
         return new FaultView.Card(
                 Spoken.capital(best.words()),
                 share,
-                words.says(),
-                words.owner(),
+                Spoken.sentence(words.says()),
+                Spoken.sentence(words.owner()),
                 facts(session, words.remedy(), part.place()),
                 caution(words.remedy()),
                 words.prove(),

@@ -31,6 +31,13 @@ final class Spoken {
         return text.isEmpty() ? text : text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1);
     }
 
+    /** With a capital and a full stop. */
+    static String sentence(String text) {
+        return text.isEmpty() || ".!?".indexOf(text.charAt(text.length() - 1)) >= 0
+                ? capital(text)
+                : capital(text) + ".";
+    }
+
     static String answer(Asking asking, Observation o, String said, Display units) {
         return switch (o.kind()) {
             case NUMBER ->
