@@ -90,9 +90,10 @@ final class JobReport {
                 Level.OWNER,
                 "Please leave the case shut",
                 "Inside it is hot, under pressure and live, also for a while after switching off."));
+        end.add(new Block.Prose(checks()));
         end.addAll(signed());
         sections.add(new Sheet.Section("Signature", end));
-        return new Sheet("What we found and did", source(), plate(), lead(), sections, checks());
+        return new Sheet("What we found and did", source(), plate(), lead(), sections, "");
     }
 
     Sheet forFile() {
@@ -181,7 +182,7 @@ final class JobReport {
                 } else {
                     String words = capital(r.asked()) + ": " + before + r.said();
                     String svg = PaperRail.svg(m.rail());
-                    drawings.add(new Block.Drawing(svg, words, words + " (should be " + m.expected() + ")", 0.47));
+                    drawings.add(new Block.Drawing(svg, words, words + " (should be " + m.expected() + ")", 0.45));
                 }
             }
         }

@@ -1,6 +1,7 @@
 package wetside.bench;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -18,6 +19,9 @@ final class SayNow {
     private static final String OFF =
             "Please switch it off and, if plug and hands are dry, pull the plug. Leave it off, leave"
                     + " the case shut, and keep clear of steam until somebody of ours has looked.";
+    /** Of the cautions of a check those that say what to do, not how to do the check. */
+    private static final List<String> AWAY = List.of("switch off", "keep away", "hand away", "unplug");
+
     /** Share of sound machines that must answer so before it is called normal. */
     private static final double MOSTLY = 0.6;
 
@@ -38,7 +42,7 @@ final class SayNow {
         String care = meant.stream()
                 .filter(a -> a.procedure().hazard() != Hazard.NONE)
                 .map(a -> a.procedure().caution())
-                .filter(c -> !c.isEmpty())
+                .filter(c -> AWAY.stream().anyMatch(c.toLowerCase(Locale.ROOT)::contains))
                 .findFirst()
                 .orElse("");
         String both = (normal + " " + care).strip();
