@@ -8,6 +8,12 @@ public final class Stepper {
     private static final double LEAST = 0.01;
     private static final double FIRST = 0.1;
     private static final double MOST = 30;
+    /** The same where nothing is heated and hardly anything flows [s]. */
+    private static final double MOST_AT_REST = 1800;
+    /** Water that may drip in such a step [kg]. */
+    private static final double DRIPPED = 1e-4;
+    /** Heat that leaks through insulations is none [W]. */
+    private static final double HEATED = 1;
     /** Aimed-at bend of any temperature within a step [K]. */
     private static final double TOLERANCE = 0.06;
     /** Moments at which something changes by itself are found to within this [s]. */
@@ -151,8 +157,11 @@ public final class Stepper {
     }
 
     private double cap() {
-        double cap = MOST;
         double flow = plant.carried().busiest;
+        double cap = MOST;
+        if (plant.heatStep().taken < HEATED) {
+            cap = Math.max(cap, Math.min(MOST_AT_REST, DRIPPED / flow));
+        }
         if (flow > BUSY) {
             cap = 1;
         } else if (flow > TRICKLE) {
