@@ -2,9 +2,11 @@ package wetside.blueprint;
 
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import wetside.machine.Component;
 import wetside.machine.Machine;
 import wetside.machine.Medium;
@@ -31,11 +33,16 @@ public final class Blueprint {
     private final int ambient = slots.smooth("surroundings.air temperature", 293.15);
     private final FluidPlan.Outlet floor;
     private final List<FluidPlan.Outlet> covered = new ArrayList<>();
+    private final Set<Machine.End> joined = new HashSet<>();
 
     public Blueprint(Machine machine) {
         this.machine = machine;
         for (Medium medium : Medium.values()) {
             nodes.put(medium, new PortNodes(machine, medium));
+        }
+        for (Machine.Line line : machine.joins().lines()) {
+            joined.add(line.from());
+            joined.add(line.to());
         }
         machine.joins().lines().stream()
                 .filter(l -> Double.isNaN(l.bore()))
@@ -132,8 +139,7 @@ public final class Blueprint {
 
     /** True when a fluid port is joined to something; an open port is plugged. */
     public boolean isJoined(Component c, String port) {
-        Machine.End end = new Machine.End(c.id(), port);
-        return machine.joins().lines().stream().anyMatch(l -> l.from().equals(end) || l.to().equals(end));
+        return joined.contains(new Machine.End(c.id(), port));
     }
 
     private Machine.End end(Component c, String port, Medium medium) {

@@ -39,7 +39,12 @@ public final class Declaration {
     }
 
     public Optional<Port> port(String portName) {
-        return ports.stream().filter(p -> p.name().equals(portName)).findFirst();
+        for (Port p : ports) {
+            if (p.name().equals(portName)) {
+                return Optional.of(p);
+            }
+        }
+        return Optional.empty();
     }
 
     public Optional<Parameter> parameter(String parameterName) {

@@ -45,6 +45,17 @@ public final class Machine {
 
     /** One end of a join. */
     public record End(String component, String port) {
+        // Asked for hundreds of times for every plant made: a record's own equality is slow until it is compiled.
+        @Override
+        public boolean equals(Object other) {
+            return other instanceof End end && component.equals(end.component) && port.equals(end.port);
+        }
+
+        @Override
+        public int hashCode() {
+            return 31 * component.hashCode() + port.hashCode();
+        }
+
         @Override
         public String toString() {
             return component + "." + port;

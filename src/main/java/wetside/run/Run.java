@@ -10,7 +10,6 @@ import wetside.plant.Plant;
 import wetside.plant.Stepper;
 import wetside.units.Dimension;
 import wetside.units.NotAQuantity;
-import wetside.units.Quantity;
 
 /** One plant going through scenarios, watched by whoever asks. */
 public final class Run {
@@ -114,7 +113,7 @@ public final class Run {
         }
         for (Dimension d : new Dimension[] {Dimension.RATIO, Dimension.TEMPERATURE}) {
             try {
-                double v = Quantity.parse(value, d).si();
+                double v = Said.si(value, d);
                 if (v >= handle.least() && v <= handle.most()) {
                     return v;
                 }
@@ -173,7 +172,7 @@ public final class Run {
             return i;
         }
         try {
-            return Quantity.parse(value, reading.dimension()).si();
+            return Said.si(value, reading.dimension());
         } catch (NotAQuantity e) {
             throw new NoSuchThing(e.getMessage(), value, List.of());
         }
