@@ -40,7 +40,14 @@ public final class LibraryBench {
         for (int c = 0; c < all.size(); c += every) {
             some.add(all.get(c));
         }
-        System.out.printf("%s: %d of %d causes, %d draws, %d readings in %d routines%n", name, some.size(), all.size(), draws, trial.procedures().size(), trial.repertoire().routines().size());
+        System.out.printf(
+                "%s: %d of %d causes, %d draws, %d readings in %d routines%n",
+                name,
+                some.size(),
+                all.size(),
+                draws,
+                trial.procedures().size(),
+                trial.repertoire().routines().size());
         ThreadMXBean clock = ManagementFactory.getThreadMXBean();
         Draws drawn = new Draws(machine, SEED);
         for (int round = 0; round < rounds; round++) {
