@@ -48,7 +48,11 @@ public final class Pairs {
             causes.add(pair.cause());
             float[] run = pair.run() ? known.computeIfAbsent(pair.cause().id(), id -> run(pair)) : null;
             rows[i] = PairSearch.rows(
-                    library, pair, run == null ? null : Earlier.behind(library, run, casework.askings().size()));
+                    library,
+                    pair,
+                    run == null
+                            ? null
+                            : Earlier.behind(library, run, casework.askings().size()));
         }
         return library.with(causes, rows);
     }

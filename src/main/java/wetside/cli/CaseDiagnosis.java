@@ -77,8 +77,8 @@ final class CaseDiagnosis {
 
     private Session session(List<Observation> found, Library library) {
         Session session = new Session(casework, library, who);
-        session.earlier(Observations.of(
-                given.earlier().stream().map(this::observation).toList()));
+        session.earlier(
+                Observations.of(given.earlier().stream().map(this::observation).toList()));
         found.forEach(session::learn);
         return session;
     }

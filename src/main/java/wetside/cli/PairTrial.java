@@ -21,8 +21,7 @@ final class PairTrial {
             session.tryPairs(worth);
             return;
         }
-        Progress progress = new Progress(
-                console, "Running pairs of causes", () -> pairs.done() - before, runs);
+        Progress progress = new Progress(console, "Running pairs of causes", () -> pairs.done() - before, runs);
         progress.start();
         try {
             session.tryPairs(worth);

@@ -41,7 +41,9 @@ final class StepText {
         console.text("Next: ", step.words());
         boolean again = session.observations().about(step.id()).isPresent();
         if (again) {
-            console.text("  ", "Done once already, and not every repair holds: check that work, then once more with another part.");
+            console.text(
+                    "  ",
+                    "Done once already, and not every repair holds: check that work, then once more with another part.");
         }
         if (!told) {
             console.text("  ", effort(step.effort(), step.minutes(), ""));

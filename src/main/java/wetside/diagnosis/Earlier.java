@@ -71,9 +71,7 @@ public final class Earlier {
     }
 
     private static List<Observation> numbers(Observations earlier) {
-        return earlier.stream()
-                .filter(o -> o.kind() == Observation.Kind.NUMBER)
-                .toList();
+        return earlier.stream().filter(o -> o.kind() == Observation.Kind.NUMBER).toList();
     }
 
     /** The reading an earlier one is of; the same for one of today. */

@@ -49,7 +49,8 @@ class EarlierTest {
         assertThat(known.share("tired")).isEqualTo(nothing.share("tired"), within(0.02));
         assertThat(known.expected(0, 0).mean()).isEqualTo(9.5, within(0.1));
         assertThat(known.expected(1, 0).mean()).isEqualTo(8.7, within(0.1));
-        assertThat(known.expected(0, 0).sd()).isLessThan(0.75 * nothing.expected(0, 0).sd());
+        assertThat(known.expected(0, 0).sd())
+                .isLessThan(0.75 * nothing.expected(0, 0).sd());
     }
 
     @Test

@@ -111,7 +111,8 @@ public final class PairSearch {
         for (int k = 0; k < draws; k++) {
             for (int q = 0; q < width; q++) {
                 boolean ran = pair.shows[q] == Shows.BOTH && run != null;
-                rows[k * width + q] = ran ? run[k * width + q] : guess(library, pair.shows[q], pair.one, pair.other, k, q);
+                rows[k * width + q] =
+                        ran ? run[k * width + q] : guess(library, pair.shows[q], pair.one, pair.other, k, q);
             }
         }
         return rows;
@@ -169,8 +170,7 @@ public final class PairSearch {
     }
 
     private void consider(Map<String, Pair> found, int one, int other) {
-        found.computeIfAbsent(
-                Cause.pair(id(one), id(other)), key -> pair(Math.min(one, other), Math.max(one, other)));
+        found.computeIfAbsent(Cause.pair(id(one), id(other)), key -> pair(Math.min(one, other), Math.max(one, other)));
     }
 
     /** The single causes that hold most, none far behind. */
@@ -300,7 +300,8 @@ public final class PairSearch {
         String repair = library.causes().get(cause).repair().id();
         for (int i = 0; i < entered.size(); i++) {
             Observation o = entered.get(i);
-            if (o.kind() == Observation.Kind.STILL_BAD && Repair.parts(o.about()).contains(repair)) {
+            if (o.kind() == Observation.Kind.STILL_BAD
+                    && Repair.parts(o.about()).contains(repair)) {
                 return i;
             }
         }
@@ -310,7 +311,9 @@ public final class PairSearch {
     /** Rows of a pair as guessed from its parts; only what was observed has a value. */
     private float[] guessed(int one, int other, Shows[] shows) {
         int width = library.questions().size();
-        int n = Math.min(DRAWS, Math.min(library.signatures().draws(one), library.signatures().draws(other)));
+        int n = Math.min(
+                DRAWS,
+                Math.min(library.signatures().draws(one), library.signatures().draws(other)));
         float[] rows = new float[n * width];
         Arrays.fill(rows, Float.NaN);
         List<Integer> observed = new ArrayList<>();

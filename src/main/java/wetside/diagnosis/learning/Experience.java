@@ -57,7 +57,8 @@ public record Experience(List<ClosedJob> jobs, double strength, double keeps) {
      */
     public Library applied(Library library, int month, String complaint) {
         double[] all = learnt(shipped(library), library, month, job -> true);
-        return weighted(library, learnt(all, library, month, job -> job.complaint().equals(complaint)));
+        return weighted(
+                library, learnt(all, library, month, job -> job.complaint().equals(complaint)));
     }
 
     private static double[] shipped(Library library) {

@@ -174,13 +174,15 @@ class PairSearchTest {
         List<PairSearch.Pair> pairs = search.best(5);
         float[][] rows =
                 pairs.stream().map(p -> PairSearch.rows(library, p, null)).toArray(float[][]::new);
-        Posterior found = Inference.of(library.with(
-                        pairs.stream().map(PairSearch.Pair::cause).toList(), rows))
+        Posterior found = Inference.of(
+                        library.with(pairs.stream().map(PairSearch.Pair::cause).toList(), rows))
                 .posterior(seen);
         assertThat(found.best().id()).isEqualTo("a + b");
         assertThat(found.best().share()).isGreaterThan(0.8);
         assertThat(found.expected(found.best().position(), 2).mean()).isEqualTo(4, within(1e-6));
-        assertThat(Left.of(found.library(), found.best().position(), seen).orElseThrow().id())
+        assertThat(Left.of(found.library(), found.best().position(), seen)
+                        .orElseThrow()
+                        .id())
                 .isEqualTo("mend b");
     }
 }

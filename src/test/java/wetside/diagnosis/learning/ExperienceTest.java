@@ -30,7 +30,8 @@ class ExperienceTest {
         int[] counts = {9, 1, 4, 0};
         for (int c = 0; c < counts.length; c++) {
             for (int i = 0; i < counts[c]; i++) {
-                shop = shop.with(ClosedJob.proved("weak", 0, BANK.causes().get(c).id()));
+                shop = shop.with(
+                        ClosedJob.proved("weak", 0, BANK.causes().get(c).id()));
             }
         }
         assertThat(weights(shop.applied(BANK, 100)))
@@ -51,7 +52,8 @@ class ExperienceTest {
     void oldJobsFadeToWhatWasShippedAndComplaintsAreApart() {
         Experience shop = Experience.NONE;
         for (int i = 0; i < 40; i++) {
-            shop = shop.with(ClosedJob.proved(i % 2 == 0 ? "weak" : "noise", 0, i % 2 == 0 ? "worn pump" : "low relief"));
+            shop = shop.with(
+                    ClosedJob.proved(i % 2 == 0 ? "weak" : "noise", 0, i % 2 == 0 ? "worn pump" : "low relief"));
         }
         double fresh = weights(shop.applied(BANK, 0))[1];
         double old = weights(shop.applied(BANK, 60))[1];
