@@ -31,7 +31,7 @@ public final class Left {
                         .map(Cause::repair)
                         .filter(r -> r.id().equals(part))
                         .limit(1))
-                .filter(r -> !isDone(r, observations))
+                .filter(r -> observations.inVain(r) == 0)
                 .toList();
         return Optional.of(open.size() == 1 ? open.get(0) : whole);
     }

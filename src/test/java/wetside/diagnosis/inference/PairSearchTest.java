@@ -9,10 +9,12 @@ import java.util.List;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
 import wetside.diagnosis.Cause;
+import wetside.diagnosis.Effort;
 import wetside.diagnosis.Library;
 import wetside.diagnosis.Observation;
 import wetside.diagnosis.Observations;
 import wetside.diagnosis.Question;
+import wetside.diagnosis.Repair;
 import wetside.diagnosis.Toy;
 import wetside.diagnosis.plan.Left;
 
@@ -184,5 +186,22 @@ class PairSearchTest {
                         .orElseThrow()
                         .id())
                 .isEqualTo("mend b");
+    }
+
+    /** Nor is the one already done paid for again, though it might be done once more. */
+    @Test
+    void whatWasDoneForAPairIsNotDoneAgainWithTheOther() {
+        Cause a = new Cause("a", "a", 1, "", new Repair("mend a", "", Effort.minutes(5), 0.9));
+        Cause b = new Cause("b", "b", 1, "", new Repair("mend b", "", Effort.minutes(5), 0.9));
+        Library library = Toy.library(
+                        List.of(Toy.cause("whole", 1), a, b),
+                        List.of(Toy.number("y", 1)),
+                        new float[][] {{0}},
+                        new float[][] {{1}},
+                        new float[][] {{2}})
+                .with(List.of(a.and(b, 1)), new float[][] {{3}});
+        Observations vain = Observations.of(Observation.stillBad("mend a"));
+        assertThat(Left.of(library, 3, vain).orElseThrow().id()).isEqualTo("mend b");
+        assertThat(Left.of(library, 1, vain).orElseThrow().id()).isEqualTo("mend a");
     }
 }
