@@ -197,7 +197,11 @@ public final class FaultPages implements Routes {
         FaultViews views = views(context, about);
         Session session = views.session();
         Asking asking = asking(about, given(context, "asked"));
-        if (session == null || !asking.question().effort().allowed(session.who())) {
+        if (session == null) {
+            context.status(HttpStatus.NO_CONTENT);
+            return;
+        }
+        if (!asking.question().effort().allowed(session.who())) {
             throw new NotFoundResponse();
         }
         Display units = Frame.units(context);

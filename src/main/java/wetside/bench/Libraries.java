@@ -26,26 +26,29 @@ import wetside.run.Draws;
 
 /**
  * Signatures of every machine somebody finds faults on, shared by all jobs on the same machine in the same kind of place.
- * One thread computes them, a block of draws at a time, always for whichever is least sharp; pages never wait for it.
+ * Two threads compute them, a block of draws at a time, always for whichever is least sharp; pages never wait for it.
  */
 final class Libraries implements AutoCloseable {
     private static final Logger LOG = LoggerFactory.getLogger(Libraries.class);
     private static final int USUAL = 64;
     private static final int KEPT = 12;
-    /** Half of the machine stays free for the pages. */
-    private static final int THREADS = Math.max(1, Runtime.getRuntime().availableProcessors() / 2);
+    /** Machines computed at a time: a small one need not wait for the first block of a large one. */
+    private static final int AT_ONCE = 2;
+    /** Half of the computer stays free for the pages. */
+    private static final int THREADS = Math.max(1, Runtime.getRuntime().availableProcessors() / 2 / AT_ONCE);
 
     private final Map<String, Ground> grounds = new HashMap<>();
     /** Draws of each cause: fewer by a system property, for tests and slow computers. */
     private final int wanted = Integer.getInteger("wetside.bench.draws", USUAL);
 
     private boolean closed;
-    private Ground current;
 
     Libraries() {
-        Thread worker = new Thread(this::work, "signatures");
-        worker.setDaemon(true);
-        worker.start();
+        for (int i = 0; i < AT_ONCE; i++) {
+            Thread worker = new Thread(this::work, "signatures");
+            worker.setDaemon(true);
+            worker.start();
+        }
     }
 
     /** What stands behind the answers about one machine in one place. */
@@ -61,9 +64,11 @@ final class Libraries implements AutoCloseable {
                 return size() > 48;
             }
         };
-        private Inference inference;
+        private volatile Inference inference;
+        private Inference look;
         private LibraryBuild looking;
-        private boolean broken;
+        private volatile boolean broken;
+        private boolean taken;
         private long begun;
         private long begunAt;
         private long asked;
@@ -148,8 +153,6 @@ final class Libraries implements AutoCloseable {
             }
         }
 
-        private Inference look;
-
         /** The causes after a first look, from draws of what was read only; null when there is none or it is overtaken. */
         synchronized Session look(Observations observations, Who who) {
             return look == null || inference != null ? null : new Session(casework, look, observations, who);
@@ -180,7 +183,7 @@ final class Libraries implements AutoCloseable {
             ground.read = read;
             if (grounds.size() > KEPT) {
                 grounds.values().stream()
-                        .filter(g -> g != ground && g != current)
+                        .filter(g -> g != ground && !g.taken)
                         .min(Comparator.comparingLong(g -> g.asked))
                         .ifPresent(grounds.values()::remove);
             }
@@ -197,12 +200,15 @@ final class Libraries implements AutoCloseable {
                     while (!closed && (next = dullest()) == null) {
                         grounds.wait();
                     }
-                    current = next;
                     if (closed) {
                         return;
                     }
+                    next.taken = true;
                 }
                 next.further();
+                synchronized (grounds) {
+                    next.taken = false;
+                }
             }
         } catch (InterruptedException e) {
             Thread.currentThread().interrupt();
@@ -212,7 +218,7 @@ final class Libraries implements AutoCloseable {
     private Ground dullest() {
         List<Ground> all = new ArrayList<>(grounds.values());
         return all.stream()
-                .filter(g -> !g.broken && g.drawn() < wanted)
+                .filter(g -> !g.taken && !g.broken && g.drawn() < wanted)
                 .min(Comparator.comparingInt(Ground::drawn).thenComparing(Comparator.comparingLong((Ground g) -> -g.asked)))
                 .orElse(null);
     }

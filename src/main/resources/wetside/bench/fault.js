@@ -126,7 +126,7 @@
       address.searchParams.set("reading", reading.value);
       const wanted = reading.value;
       const answer = await fetch(address, { headers: { "X-Piece": "1" } });
-      if (answer.ok && reading.isConnected && reading.value === wanted) {
+      if (answer.status === 200 && reading.isConnected && reading.value === wanted) {
         fault.querySelector("#expect").innerHTML = await answer.text();
         const would = fault.querySelector("#expect [data-would]");
         const line = fault.querySelector("#would");
