@@ -38,7 +38,8 @@ final class FaultCard {
                     best.id());
         }
         Words.OfFault words = candidate.words().get();
-        Component part = session.casework().machine().component(candidate.component().orElseThrow());
+        Component part =
+                session.casework().machine().component(candidate.component().orElseThrow());
         return new FaultView.Card(
                 Spoken.capital(best.words()),
                 share,
@@ -61,10 +62,10 @@ final class FaultCard {
             facts.add(new FaultView.Fact("Know it", place.mark()));
         }
         if (!place.behind().isEmpty()) {
-            facts.add(new FaultView.Fact("Behind", String.join(", then ", panels(session.casework().machine(), place.behind()))));
+            facts.add(new FaultView.Fact(
+                    "Behind", String.join(", then ", panels(session.casework().machine(), place.behind()))));
         }
-        facts.add(new FaultView.Fact(
-                "Who", Level.of(r.who()).words() + ", about " + Math.round(r.minutes()) + " min"));
+        facts.add(new FaultView.Fact("Who", Level.of(r.who()).words() + ", about " + Math.round(r.minutes()) + " min"));
         facts.add(new FaultView.Fact("Do", r.does()));
         return facts;
     }

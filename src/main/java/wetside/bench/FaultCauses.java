@@ -89,11 +89,17 @@ final class FaultCauses {
             String those = ranked.size() == 2 ? "these two" : "these";
             String who = session.who() == Who.OWNER ? " by what an owner can see" : "";
             sentence = "I cannot tell " + those + " apart" + who + "."
-                    + alike.parting().map(q -> " What would: " + q.words() + ".").orElse("");
+                    + alike.parting()
+                            .map(q -> " What would: " + q.words() + ".")
+                            .orElse("");
         }
         double sum = ranked.stream().mapToDouble(Posterior.Ranked::share).sum();
         return new FaultView.Group(
-                bracket, Spoken.percent(sum), sentence, ranked.stream().map(this::cause).toList(), reasons(ranked.get(0), first ? REASONS : REASONS - 1));
+                bracket,
+                Spoken.percent(sum),
+                sentence,
+                ranked.stream().map(this::cause).toList(),
+                reasons(ranked.get(0), first ? REASONS : REASONS - 1));
     }
 
     private FaultView.Cause cause(Posterior.Ranked r) {
@@ -124,7 +130,8 @@ final class FaultCauses {
     String said(Observation o) {
         return session.casework()
                 .asking(o.about())
-                .map(a -> a.question().id() + ": " + Spoken.answer(a, o, "", units).toLowerCase(Locale.ROOT))
+                .map(a -> a.question().id() + ": "
+                        + Spoken.answer(a, o, "", units).toLowerCase(Locale.ROOT))
                 .orElse(o.about() + " did not help");
     }
 
@@ -153,7 +160,8 @@ final class FaultCauses {
                 Effort effort = session.casework()
                         .asking(o.about())
                         .map(a -> a.question().effort())
-                        .or(() -> session.mending(o.about()).map(c -> c.cause().repair().effort()))
+                        .or(() -> session.mending(o.about())
+                                .map(c -> c.cause().repair().effort()))
                         .orElse(Effort.minutes(0));
                 minutes += effort.minutes();
                 panels.addAll(effort.panels());

@@ -13,6 +13,7 @@ import wetside.diagnosis.Observation;
 import wetside.diagnosis.inference.Posterior;
 import wetside.diagnosis.plan.Step;
 import wetside.drawing.Rails;
+import wetside.units.Dimension;
 import wetside.units.Display;
 
 /** What a reading should be under the leading causes, given all that is known: rails for a number, shares for words. */
@@ -57,9 +58,15 @@ final class FaultExpectation {
             double to = Spoken.shown(asking, read.value() + error, units);
             mark = new Rails.Mark(value, to - value, Spoken.number(value, step(asking, middle(asking), units)));
         }
-        Rails rails = new Rails(rows, mark, units.unit(asking.dimension()).symbol());
+        Rails rails = new Rails(
+                rows, mark, units.unit(asking.dimension()).symbol(), asking.dimension() == Dimension.PRESSURE);
         return new FaultView.Expect(
-                "What it should read if it is", rails.wide(), rails.narrow(), List.of(), List.of(), would(asking, read));
+                "What it should read if it is",
+                rails.wide(),
+                rails.narrow(),
+                List.of(),
+                List.of(),
+                would(asking, read));
     }
 
     /** Half width that holds nine readings of ten. */
@@ -84,7 +91,8 @@ final class FaultExpectation {
     private Rails.Row row(Asking asking, Posterior.Ranked r, Observation read) {
         double[] q = quantiles(asking, r.position());
         boolean whole = r.id().equals(Candidates.HEALTHY);
-        double[] shown = Arrays.stream(q).map(v -> Spoken.shown(asking, v, units)).toArray();
+        double[] shown =
+                Arrays.stream(q).map(v -> Spoken.shown(asking, v, units)).toArray();
         return new Rails.Row(
                 Spoken.capital(r.words()),
                 shown[0],
@@ -215,6 +223,7 @@ final class FaultExpectation {
                 .toList();
         Step then = after.next(after.advice());
         String next = then.sort() == Step.Sort.CALL_IN ? "hand the job over" : then.words();
-        return Spoken.answer(asking, read, "", units) + " would leave " + String.join(", ", left) + ". Then: " + next + ".";
+        return Spoken.answer(asking, read, "", units) + " would leave " + String.join(", ", left) + ". Then: " + next
+                + ".";
     }
 }

@@ -85,10 +85,12 @@ public final class FaultPages implements Routes {
                                 new FaultCase.Field("machine", name),
                                 new FaultCase.Field("revision", revision),
                                 new FaultCase.Field("supply", supply)));
-                makings.add(new FaultCase.Field(file.machine(revision, supply).identity().making(), link));
+                makings.add(new FaultCase.Field(
+                        file.machine(revision, supply).identity().making(), link));
             }
         }
-        return new Choice(file.machine(file.newestRevision(), supplies.get(0)).identity().title(), makings);
+        return new Choice(
+                file.machine(file.newestRevision(), supplies.get(0)).identity().title(), makings);
     }
 
     private FaultCase ofJob(Context context) {
@@ -99,9 +101,7 @@ public final class FaultPages implements Routes {
                 workshop.register().machine(job.machineId()),
                 Plate.of(workshop, job, Frame.units(context)),
                 job.complaint(),
-                answered.standing(job.id()).stream()
-                        .map(FaultPages::known)
-                        .toList(),
+                answered.standing(job.id()).stream().map(FaultPages::known).toList(),
                 job);
     }
 
@@ -111,9 +111,7 @@ public final class FaultPages implements Routes {
 
     private FaultCase free(Context context) {
         String name = given(context, "machine");
-        MachineFile file = MachineFile.names().contains(name)
-                ? MachineFiles.find(name)
-                : unknown(name);
+        MachineFile file = MachineFile.names().contains(name) ? MachineFiles.find(name) : unknown(name);
         String revision = given(context, "revision");
         revision = revision.isEmpty() ? file.newestRevision() : revision;
         if (!file.revisionNames().contains(revision)) {
@@ -138,8 +136,8 @@ public final class FaultPages implements Routes {
                 fields.add(new FaultCase.Field(KNOWN, pair));
             }
         }
-        RegisteredMachine machine = new RegisteredMachine(
-                0, "", name, revision, supply, 0, feed, null, null, null, null, null, "", "", 0);
+        RegisteredMachine machine =
+                new RegisteredMachine(0, "", name, revision, supply, 0, feed, null, null, null, null, null, "", "", 0);
         Plate plate = new Plate(List.of(
                 new Plate.Cell("Job", "none"),
                 new Plate.Cell("Machine", workshop.models().title(machine)),
@@ -148,8 +146,7 @@ public final class FaultPages implements Routes {
     }
 
     private static MachineFile unknown(String name) {
-        throw new BadForm(
-                "Machine: there is no '" + name + "'; there are " + String.join(", ", MachineFile.names()));
+        throw new BadForm("Machine: there is no '" + name + "'; there are " + String.join(", ", MachineFile.names()));
     }
 
     private static String given(Context context, String field) {
@@ -178,8 +175,7 @@ public final class FaultPages implements Routes {
     }
 
     private FaultViews views(Context context, FaultCase about) {
-        return new FaultViews(
-                about, ground(about), who(context), Frame.units(context), Form.person(context));
+        return new FaultViews(about, ground(about), who(context), Frame.units(context), Form.person(context));
     }
 
     private void show(Context context, FaultCase about) {
@@ -187,7 +183,9 @@ public final class FaultPages implements Routes {
         if (context.header(PIECE) != null) {
             pages.piece(context, "faultbody", view);
         } else {
-            String title = about.job() == null ? "Fault finding" : "Fault finding, job " + about.job().number();
+            String title = about.job() == null
+                    ? "Fault finding"
+                    : "Fault finding, job " + about.job().number();
             pages.show(context, "fault", title, "Fault finding", view);
         }
     }
@@ -291,7 +289,8 @@ public final class FaultPages implements Routes {
         Posterior.Ranked best = session.posterior().ranking().get(0);
         var range = session.posterior().range(best.position());
         String words = Spoken.capital(best.words()) + ", " + Spoken.percent(best.share()) + " ("
-                + Spoken.range(range.low(), range.high()) + " %), after " + about.known().size() + " answers";
+                + Spoken.range(range.low(), range.high()) + " %), after "
+                + about.known().size() + " answers";
         String detail = String.format(
                 Locale.ROOT,
                 "{\"cause\":\"%s\",\"share\":%.4f,\"low\":%.4f,\"high\":%.4f}",

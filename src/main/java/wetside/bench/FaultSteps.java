@@ -118,7 +118,8 @@ final class FaultSteps {
                 null,
                 Spoken.capital(step.reason()) + ".",
                 List.of(),
-                candidate.flatMap(Candidate::component)
+                candidate
+                        .flatMap(Candidate::component)
                         .map(casework.machine()::component)
                         .map(this::drawn)
                         .orElse(null),
@@ -205,9 +206,14 @@ final class FaultSteps {
         Procedure p = asking.procedure();
         Machine machine = casework.machine();
         String role = p.inside().isEmpty()
-                ? p.reading().channel().map(c -> c.substring(0, Math.max(0, c.lastIndexOf('.')))).orElse("")
+                ? p.reading()
+                        .channel()
+                        .map(c -> c.substring(0, Math.max(0, c.lastIndexOf('.'))))
+                        .orElse("")
                 : p.inside().get(0);
-        return role.isEmpty() ? null : new Names(machine).component(role).map(this::drawn).orElse(null);
+        return role.isEmpty()
+                ? null
+                : new Names(machine).component(role).map(this::drawn).orElse(null);
     }
 
     private FaultView.Where drawn(Component part) {

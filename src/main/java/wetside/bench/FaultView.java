@@ -74,7 +74,8 @@ public record FaultView(
      * @param rows  shares by option
      * @param would what the typed answer would leave, "" while nothing is typed
      */
-    public record Expect(String title, String wide, String narrow, List<String> options, List<Shares> rows, String would) {}
+    public record Expect(
+            String title, String wide, String narrow, List<String> options, List<Shares> rows, String would) {}
 
     /** @param cells per option: how many of a hundred, and whether it is the strongest of its row */
     public record Shares(String name, boolean strong, List<Cell> cells) {}

@@ -81,8 +81,7 @@ final class FaultViews {
             String link = wanted.isEmpty()
                     ? about.link("who", Spoken.word(w))
                     : about.link("step", wanted, "who", Spoken.word(w));
-            people.add(new FaultView.Person(
-                    Spoken.level(w), words[w.ordinal()], brief[w.ordinal()], link, w == who));
+            people.add(new FaultView.Person(Spoken.level(w), words[w.ordinal()], brief[w.ordinal()], link, w == who));
         }
         return people;
     }
@@ -133,7 +132,8 @@ final class FaultViews {
         } else if (s.drawn() == 0) {
             words = (s.looking() ? "First look: " : "") + s.done() + " of " + s.total() + " runs of the twin" + left;
         } else {
-            words = "From " + s.drawn() + " draws of each cause, getting sharper: " + percent + " % of " + s.wanted() + left;
+            words = "From " + s.drawn() + " draws of each cause, getting sharper: " + percent + " % of " + s.wanted()
+                    + left;
         }
         return new FaultView.Sharp(s.drawn() >= s.wanted() || s.broken(), s.drawn() == 0, s.drawn(), words, percent);
     }
@@ -169,8 +169,7 @@ final class FaultViews {
         return next == null
                 ? steps.asking(chosen.orElseThrow(), null, another, others)
                 : switch (next.sort()) {
-                    case ASK ->
-                        steps.asking(ground.casework.asking(next.id()).orElseThrow(), next, another, others);
+                    case ASK -> steps.asking(ground.casework.asking(next.id()).orElseThrow(), next, another, others);
                     case REPAIR -> steps.repair(next, another, others);
                     case CALL_IN -> steps.callIn(another, others);
                 };

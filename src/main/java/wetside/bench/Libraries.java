@@ -112,8 +112,7 @@ final class Libraries implements AutoCloseable {
                 return null;
             }
             return sessions.computeIfAbsent(
-                    List.of(observations.entered(), who),
-                    key -> new Session(casework, inference, observations, who));
+                    List.of(observations.entered(), who), key -> new Session(casework, inference, observations, who));
         }
 
         private void arrived(Library library) {
@@ -161,7 +160,11 @@ final class Libraries implements AutoCloseable {
         private synchronized void begin(LibraryBuild first) {
             looking = first;
             begunAt = System.nanoTime();
-            begun = first == null ? Math.max(signing.done(), (long) drawn() * casework.candidates().size()) : 0;
+            begun = first == null
+                    ? Math.max(
+                            signing.done(),
+                            (long) drawn() * casework.candidates().size())
+                    : 0;
         }
     }
 
@@ -219,7 +222,8 @@ final class Libraries implements AutoCloseable {
         List<Ground> all = new ArrayList<>(grounds.values());
         return all.stream()
                 .filter(g -> !g.taken && !g.broken && g.drawn() < wanted)
-                .min(Comparator.comparingInt(Ground::drawn).thenComparing(Comparator.comparingLong((Ground g) -> -g.asked)))
+                .min(Comparator.comparingInt(Ground::drawn)
+                        .thenComparing(Comparator.comparingLong((Ground g) -> -g.asked)))
                 .orElse(null);
     }
 

@@ -60,7 +60,7 @@ final class Spoken {
 
     static Who who(String word) {
         for (Who who : Who.values()) {
-            if (word(who).equals(word)) {
+            if (word(who).equals(word) || who.name().equalsIgnoreCase(word)) {
                 return who;
             }
         }

@@ -17,6 +17,7 @@ public final class Rails {
     private final Mark mark;
     private final Axis axis;
     private final String unit;
+    private final boolean dial;
 
     /** Whether the reading marked fits. */
     public enum Verdict {
@@ -67,8 +68,12 @@ public final class Rails {
      */
     public record Mark(double value, double error, String label) {}
 
-    /** @param mark null while nothing has been read */
-    public Rails(List<Row> rows, Mark mark, String unit) {
+    /**
+     * @param mark null while nothing has been read
+     * @param dial true for what has a dial: the axis begins where the dial does, at nothing
+     */
+    public Rails(List<Row> rows, Mark mark, String unit, boolean dial) {
+        this.dial = dial;
         this.rows = rows;
         this.mark = mark;
         this.unit = unit;
@@ -91,8 +96,7 @@ public final class Rails {
         if (least > most) {
             return Axis.over(0, 1, 5);
         }
-        // a gauge's own scale begins at nothing
-        return Axis.over(least > 0 && least < 0.6 * most ? 0 : least, most, 6);
+        return Axis.over(least > 0 && (dial || least < 0.6 * most) ? 0 : least, most, 6);
     }
 
     /** From here on nothing is measured: an open circuit. */
@@ -113,11 +117,13 @@ public final class Rails {
         List<String> parts = new ArrayList<>();
         for (Row r : rows) {
             String fits = r.verdict == Verdict.NONE ? "" : ", " + r.verdict.word;
-            parts.add(r.name + (Double.isNaN(r.middle)
-                    ? ": nothing to read"
-                    : Math.abs(r.middle) >= BEYOND
-                            ? ": open"
-                            : ": " + number(r.from) + " to " + number(r.to) + " " + unit) + fits);
+            parts.add(r.name
+                    + (Double.isNaN(r.middle)
+                            ? ": nothing to read"
+                            : Math.abs(r.middle) >= BEYOND
+                                    ? ": open"
+                                    : ": " + number(r.from) + " to " + number(r.to) + " " + unit)
+                    + fits);
         }
         return String.join("; ", parts);
     }
@@ -140,7 +146,8 @@ public final class Rails {
             this.left = left + (above ? 6 : 0);
             this.right = right;
             this.above = above;
-            boolean long2 = !above && rows.stream().anyMatch(r -> lines(r.name()).size() > 1);
+            boolean long2 =
+                    !above && rows.stream().anyMatch(r -> lines(r.name()).size() > 1);
             this.pitch = long2 ? pitch + 6 : pitch;
         }
 
@@ -157,15 +164,20 @@ public final class Rails {
 
         String draw() {
             double base = rows.size() * pitch + 4;
-            add("<svg xmlns=\"http://www.w3.org/2000/svg\" class=\"rails %s\" viewBox=\"0 0 %.0f %.0f\" role=\"img\""
-                    + " aria-label=\"%s\">", above ? "narrow" : "wide", width, base + FOOT, attribute(words()));
-            add("<defs><pattern id=\"hatch%s\" width=\"6\" height=\"6\" patternUnits=\"userSpaceOnUse\""
-                    + " patternTransform=\"rotate(35)\"><path d=\"M0 0V6\" class=\"hatch\"/></pattern></defs>", suffix());
+            add(
+                    "<svg xmlns=\"http://www.w3.org/2000/svg\" class=\"rails %s\" viewBox=\"0 0 %.0f %.0f\" role=\"img\""
+                            + " aria-label=\"%s\">",
+                    above ? "narrow" : "wide", width, base + FOOT, attribute(words()));
+            add(
+                    "<defs><pattern id=\"hatch%s\" width=\"6\" height=\"6\" patternUnits=\"userSpaceOnUse\""
+                            + " patternTransform=\"rotate(35)\"><path d=\"M0 0V6\" class=\"hatch\"/></pattern></defs>",
+                    suffix());
             grid(base);
             if (mark != null && Math.abs(mark.value) < BEYOND) {
                 double from = x(mark.value - mark.error);
-                add("<rect x=\"%.1f\" y=\"0\" width=\"%.1f\" height=\"%.1f\" class=\"zone\"/>", from,
-                        Math.max(1, x(mark.value + mark.error) - from), base);
+                add(
+                        "<rect x=\"%.1f\" y=\"0\" width=\"%.1f\" height=\"%.1f\" class=\"zone\"/>",
+                        from, Math.max(1, x(mark.value + mark.error) - from), base);
             }
             for (int i = 0; i < rows.size(); i++) {
                 row(rows.get(i), i * pitch);
@@ -191,14 +203,21 @@ public final class Rails {
             List<String> lines = lines(r.name);
             double first = above ? top + 15 : y + 4.5 - 7 * (lines.size() - 1);
             for (int i = 0; i < (above ? 1 : lines.size()); i++) {
-                add("<text x=\"%.1f\" y=\"%.1f\" font-size=\"%.1f\" class=\"%s\">%s</text>", above ? 4.0 : 0.0,
-                        first + 14 * i, above ? NAME + 1 : NAME, "name " + weight, Svg.escape(lines.get(i)));
+                add(
+                        "<text x=\"%.1f\" y=\"%.1f\" font-size=\"%.1f\" class=\"%s\">%s</text>",
+                        above ? 4.0 : 0.0,
+                        first + 14 * i,
+                        above ? NAME + 1 : NAME,
+                        "name " + weight,
+                        Svg.escape(lines.get(i)));
             }
             if (Double.isNaN(r.middle)) {
-                add("<text x=\"%.1f\" y=\"%.1f\" font-size=\"%.1f\" class=\"weak\">nothing to read</text>", left + 6,
-                        y + 4.5, NAME);
+                add(
+                        "<text x=\"%.1f\" y=\"%.1f\" font-size=\"%.1f\" class=\"weak\">nothing to read</text>",
+                        left + 6, y + 4.5, NAME);
             } else if (Math.abs(r.middle) >= BEYOND) {
-                add("<text x=\"%.1f\" y=\"%.1f\" font-size=\"%.1f\" class=\"strong\" text-anchor=\"end\">open ▸</text>",
+                add(
+                        "<text x=\"%.1f\" y=\"%.1f\" font-size=\"%.1f\" class=\"strong\" text-anchor=\"end\">open ▸</text>",
                         width - right - 4, y + 4.5, NAME);
             } else {
                 bar(r, y);
@@ -215,8 +234,9 @@ public final class Rails {
         }
 
         private void box(double from, double to, double y, double high, String look) {
-            add("<rect x=\"%.1f\" y=\"%.1f\" width=\"%.1f\" height=\"%.0f\" class=\"%s\"/>", x(from), y - high / 2,
-                    Math.max(2, x(to) - x(from)), high, look);
+            add(
+                    "<rect x=\"%.1f\" y=\"%.1f\" width=\"%.1f\" height=\"%.0f\" class=\"%s\"/>",
+                    x(from), y - high / 2, Math.max(2, x(to) - x(from)), high, look);
         }
 
         private void verdict(Row r, double y, String weight) {
@@ -231,8 +251,9 @@ public final class Rails {
                 add("<path d=\"M%.1f %.1fa5 5 0 0 0 0 10z\" class=\"dot\"/>", at, y - 5);
             }
             if (!above) {
-                add("<text x=\"%.1f\" y=\"%.1f\" font-size=\"%.1f\" class=\"%s\">%s</text>", at + 13, y + 4.5, NAME, weight,
-                        r.verdict.word);
+                add(
+                        "<text x=\"%.1f\" y=\"%.1f\" font-size=\"%.1f\" class=\"%s\">%s</text>",
+                        at + 13, y + 4.5, NAME, weight, r.verdict.word);
             }
         }
 
@@ -242,12 +263,14 @@ public final class Rails {
             for (double tick : axis.ticks()) {
                 add("<path d=\"M%.1f %.1fv4\" class=\"axis\"/>", x(tick), base);
                 if (!(Math.abs(x(tick) - flag) < 28)) {
-                    add("<text x=\"%.1f\" y=\"%.1f\" font-size=\"%.1f\" text-anchor=\"middle\" class=\"tick\">%s</text>",
+                    add(
+                            "<text x=\"%.1f\" y=\"%.1f\" font-size=\"%.1f\" text-anchor=\"middle\" class=\"tick\">%s</text>",
                             x(tick), base + 18, TICK, axis.label(tick));
                 }
             }
-            add("<text x=\"%.1f\" y=\"%.1f\" font-size=\"%.1f\" class=\"tick\">%s</text>", width - right + 22, base + 18, TICK,
-                    Svg.escape(above ? "" : unit));
+            add(
+                    "<text x=\"%.1f\" y=\"%.1f\" font-size=\"%.1f\" class=\"tick\">%s</text>",
+                    width - right + 22, base + 18, TICK, Svg.escape(above ? "" : unit));
         }
 
         private void flag(double base) {
@@ -257,8 +280,9 @@ public final class Rails {
             double at = Math.abs(mark.value) < BEYOND ? x(mark.value) : width - right;
             add("<path d=\"M%.1f 0V%.1f\" class=\"mark\"/>", at, base + 2);
             add("<rect x=\"%.1f\" y=\"%.1f\" width=\"40\" height=\"22\" rx=\"3\" class=\"flag\"/>", at - 20, base + 2);
-            add("<text x=\"%.1f\" y=\"%.1f\" font-size=\"14\" text-anchor=\"middle\" class=\"onflag\">%s</text>", at,
-                    base + 17.5, Svg.escape(mark.label));
+            add(
+                    "<text x=\"%.1f\" y=\"%.1f\" font-size=\"14\" text-anchor=\"middle\" class=\"onflag\">%s</text>",
+                    at, base + 17.5, Svg.escape(mark.label));
         }
 
         private void add(String format, Object... values) {

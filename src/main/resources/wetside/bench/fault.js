@@ -13,7 +13,7 @@
     const page = new DOMParser().parseFromString(html, "text/html");
     const box = page.querySelector(".trouble");
     trouble.textContent = box
-      ? [...box.querySelectorAll("h1, p:not(:last-child)")].map((e) => e.textContent).join(" ")
+      ? box.querySelector("h1").textContent
       : "The bench does not answer. What you typed is still here.";
     trouble.hidden = false;
   };

@@ -41,18 +41,22 @@ class FaultPagesTest {
 
     @BeforeAll
     static void open() throws Exception {
-        formerCache = System.setProperty("wetside.cache", folder.resolve("cache").toString());
+        formerCache =
+                System.setProperty("wetside.cache", folder.resolve("cache").toString());
         formerDraws = System.setProperty("wetside.bench.draws", "8");
         shop = Shop.open(folder.resolve("shop"));
         bench = Bench.start(shop, Clock.systemUTC(), 0);
         jobs = new Jobs(shop, Clock.systemUTC());
         Register register = new Register(shop);
-        Path stand = Path.of(FaultPagesTest.class.getResource("/wetside/cli/stand.yaml").toURI());
+        Path stand = Path.of(
+                FaultPagesTest.class.getResource("/wetside/cli/stand.yaml").toURI());
         long owner = register.owner("R. Osgood", "", "", "");
         machine = register.machine(new RegisteredMachine(
                 0, "S 1", stand.toString(), "A", "", owner, "mains", 2e5, null, 230.0, null, null, "", "", 0));
         long first = jobs.open(machine, "nothing comes", "owner");
-        for (int i = 0; i < 600 && !get("/jobs/" + first + "/fault/sharp").body().contains("ready"); i++) {
+        for (int i = 0;
+                i < 600 && !get("/jobs/" + first + "/fault/sharp").body().contains("ready");
+                i++) {
             Thread.sleep(100);
         }
         assertThat(get("/jobs/" + first + "/fault/sharp").body()).startsWith("8\nready");
@@ -121,7 +125,10 @@ class FaultPagesTest {
     @Test
     void beginsWithTheComplaintAStepAndTheCauses() throws Exception {
         String page = get(at("")).body();
-        assertThat(page).contains("The lamp is dark &amp; nothing comes").contains("First step").contains("Why this step");
+        assertThat(page)
+                .contains("The lamp is dark &amp; nothing comes")
+                .contains("First step")
+                .contains("Why this step");
         assertThat(causes(page)).contains("others, together").contains("From 8 draws");
         assertThat(PERCENT.matcher(causes(page)).find()).isTrue();
         assertThat(page).doesNotContain(" style=\"").doesNotContain("onclick");
@@ -132,14 +139,19 @@ class FaultPagesTest {
         String before = get(at("")).body();
         HttpResponse<String> answered = post(at("/answers"), "asked", "power lamp", "said", "dark");
         assertThat(answered.statusCode()).isEqualTo(200);
-        assertThat(known(answered.body())).contains("Power lamp").contains("Dark").containsPattern("told (much|some|little)");
+        assertThat(known(answered.body()))
+                .contains("Power lamp")
+                .contains("Dark")
+                .containsPattern("told (much|some|little)");
         assertThat(causes(answered.body())).isNotEqualTo(causes(before)).contains("power lamp: dark");
-        String changed = post(at("/answers"), "asked", "power lamp", "said", "don't know").body();
+        String changed = post(at("/answers"), "asked", "power lamp", "said", "don't know")
+                .body();
         assertThat(known(changed)).contains("Don’t know").contains(">nothing<").doesNotContain(">Dark<");
         String undone = post(at("/back")).body();
         assertThat(known(undone)).contains("0 answers");
         assertThat(first(undone)).isEqualTo(first(before));
-        assertThat(new Answered(shop, Clock.systemUTC()).all(jobs.byNumber(number).orElseThrow().id()))
+        assertThat(new Answered(shop, Clock.systemUTC())
+                        .all(jobs.byNumber(number).orElseThrow().id()))
                 .hasSize(2)
                 .allSatisfy(a -> assertThat(a.takenBack()).isNotEmpty());
     }
@@ -153,19 +165,25 @@ class FaultPagesTest {
     @Test
     void aNumberIsDrawnOnTheRailsAndSaysWhatItWouldLeave() throws Exception {
         String id = "pump gauge at rest, cold";
-        String step = get(at("?step=" + URLEncoder.encode(id, StandardCharsets.UTF_8))).body();
-        assertThat(step).contains("class=\"rails wide\"").contains("name=\"reading\"").contains("Can’t reach it");
+        String step = get(at("?step=" + URLEncoder.encode(id, StandardCharsets.UTF_8)))
+                .body();
+        assertThat(step)
+                .contains("class=\"rails wide\"")
+                .contains("name=\"reading\"")
+                .contains("Can’t reach it");
         String typed = get(at("/expect?asked=" + URLEncoder.encode(id, StandardCharsets.UTF_8) + "&reading=2,0"))
                 .body();
         assertThat(typed).contains("class=\"flag\"").contains("would leave").containsPattern("(fits|hardly|no)<");
-        assertThat(typed).isNotEqualTo(
-                get(at("/expect?asked=" + URLEncoder.encode(id, StandardCharsets.UTF_8) + "&reading=0")).body());
+        assertThat(typed)
+                .isNotEqualTo(get(at("/expect?asked=" + URLEncoder.encode(id, StandardCharsets.UTF_8) + "&reading=0"))
+                        .body());
         HttpResponse<String> saved = post(at("/answers"), "asked", id, "reading", "2,0");
         assertThat(known(saved.body())).contains("2.00 bar");
         HttpResponse<String> absurd = post(at("/answers"), "asked", id, "reading", "800");
         assertThat(absurd.statusCode()).isEqualTo(422);
         assertThat(absurd.body()).contains("cannot be 800");
-        assertThat(post(at("/answers"), "asked", id, "reading", "lots").statusCode()).isEqualTo(422);
+        assertThat(post(at("/answers"), "asked", id, "reading", "lots").statusCode())
+                .isEqualTo(422);
     }
 
     @Test
@@ -177,7 +195,9 @@ class FaultPagesTest {
         while (inside.find()) {
             if (!owner.contains("?step=" + inside.group(1) + "\"")) {
                 String page = get(at("?who=owner&step=" + inside.group(1))).body();
-                assertThat(page).doesNotContain("class=\"level technician\"").doesNotContain("class=\"level qualified\"");
+                assertThat(page)
+                        .doesNotContain("class=\"level technician\"")
+                        .doesNotContain("class=\"level qualified\"");
                 closed++;
             }
         }
@@ -188,8 +208,10 @@ class FaultPagesTest {
     @Test
     void aFindingIsSavedToTheJob() throws Exception {
         assertThat(post(at("/finding")).statusCode()).isEqualTo(422);
-        String page = post(at("/answers"), "asked", "mains cock stands", "said", "shut").body();
-        page = post(at("/answers"), "asked", "pump gauge at rest, cold", "reading", "0").body();
+        String page = post(at("/answers"), "asked", "mains cock stands", "said", "shut")
+                .body();
+        page = post(at("/answers"), "asked", "pump gauge at rest, cold", "reading", "0")
+                .body();
         page = post(at("/answers"), "asked", "power lamp", "said", "lit").body();
         assertThat(page).contains("Finding:").contains("Save the finding to the job");
         String saved = post(at("/finding")).body();
@@ -202,8 +224,8 @@ class FaultPagesTest {
     void freeOneCarriesItsAnswersInTheAddress() throws Exception {
         assertThat(get("/fault").body()).contains("Which machine is it?");
         assertThat(get("/fault?machine=../../etc/passwd").statusCode()).isEqualTo(422);
-        HttpResponse<String> page = post(
-                "/fault/answers", "machine", "thermoblock", "asked", "power lamp", "said", "don't know");
+        HttpResponse<String> page =
+                post("/fault/answers", "machine", "thermoblock", "asked", "power lamp", "said", "don't know");
         assertThat(page.uri().getQuery()).contains("known=power+lamp~don");
         assertThat(known(page.body())).contains("1 answer").contains("Don’t know");
     }

@@ -30,7 +30,8 @@ class SensorsTest {
     @Test
     void aSiliconSensorIsReadBack() {
         for (double t = 230; t < 430; t += 7) {
-            assertThat(SiliconSensor.temperature(1000, SiliconSensor.resistance(1000, t))).isCloseTo(t, within(1e-9));
+            assertThat(SiliconSensor.temperature(1000, SiliconSensor.resistance(1000, t)))
+                    .isCloseTo(t, within(1e-9));
         }
         assertThat(SiliconSensor.temperature(1000, 50)).isNaN();
     }
