@@ -88,6 +88,14 @@ public enum Content {
         return Optional.ofNullable(units.get(SPELLINGS.getOrDefault(symbol, symbol)));
     }
 
+    /** Units it may be written in, the most usual first; none for pH. */
+    public List<String> units() {
+        return units.keySet().stream()
+                .filter(u -> !u.isEmpty())
+                .sorted(java.util.Comparator.comparing((String u) -> !u.equals(usualUnit())))
+                .toList();
+    }
+
     String unitsInWords() {
         List<String> all = List.copyOf(units.keySet());
         return all.size() == 1

@@ -24,7 +24,9 @@ final class Assets implements Routes {
             "machine.js",
             "readings.js",
             "run.css",
-            "run.js");
+            "run.js",
+            "water.css",
+            "water.js");
     private static final String COLOURS = "colours.css";
     private static final Map<String, String> TYPES = Map.of(
             "css",

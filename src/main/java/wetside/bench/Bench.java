@@ -37,7 +37,8 @@ public final class Bench implements AutoCloseable {
                 new MachinesPages(workshop, pages),
                 new MachinePages(workshop, pages, subjects, drawings),
                 new ReadingsPages(workshop, pages, subjects, new Expectations(drawings.procedures())),
-                new RunPages(workshop, pages, subjects, drawings));
+                new RunPages(workshop, pages, subjects, drawings),
+                new WaterPages(workshop, pages, subjects));
         Javalin server = Javalin.create(config -> {
             quiet(config);
             new Guard().routes(config.routes);

@@ -19,7 +19,8 @@ public record Frame(String title, String menu, Display units, String assets) {
             new Entry("Machines", "/machines"),
             new Entry("Fault finding", "/fault"),
             new Entry("Readings", "/readings"),
-            new Entry("Run", "/run"));
+            new Entry("Run", "/run"),
+            new Entry("Water", "/water"));
 
     /** An entry of the menu. */
     public record Entry(String name, String address) {}

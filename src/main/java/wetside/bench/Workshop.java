@@ -3,6 +3,7 @@ package wetside.bench;
 import java.time.Clock;
 import wetside.shop.Closing;
 import wetside.shop.Jobs;
+import wetside.shop.MachineWaters;
 import wetside.shop.Photos;
 import wetside.shop.Readings;
 import wetside.shop.Register;
@@ -21,6 +22,7 @@ record Workshop(
         Shelf shelf,
         Photos photos,
         Closing closing,
+        MachineWaters waters,
         Models models) {
     Workshop(Shop shop, Clock clock) {
         this(
@@ -33,6 +35,7 @@ record Workshop(
                 new Shelf(shop, clock),
                 new Photos(shop, clock),
                 new Closing(shop, clock),
+                new MachineWaters(shop, clock),
                 new Models());
     }
 }

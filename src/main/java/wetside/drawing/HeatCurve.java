@@ -1,8 +1,10 @@
 package wetside.drawing;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 
 /** Something of a water over temperature with its range as a band, and a machine's temperatures marked on it. */
 public final class HeatCurve {
@@ -14,6 +16,9 @@ public final class HeatCurve {
     private static final double BOTTOM = HEIGHT - 44;
     private static final String BAND = "#D8E7F5";
     private static final String LINE = "#1B5E9E";
+    private static final String TREATED = "#24663B";
+    /** Water of a membrane has an index far below anything of interest: it may run along the bottom. */
+    private static final double LEAST = -4;
 
     private HeatCurve() {}
 
@@ -25,10 +30,17 @@ public final class HeatCurve {
 
     /** @param heading what the curve shows, with its unit */
     public static String draw(String heading, Curve curve, List<Mark> marks) {
-        double least = 0;
-        double most = 0;
+        return draw(heading, curve, Optional.empty(), marks);
+    }
+
+    /** @param treated the same after something was done, dashed and without its band */
+    public static String draw(String heading, Curve curve, Optional<Curve> treated, List<Mark> marks) {
+        double least = treated.map(c -> Arrays.stream(c.middle).min().orElse(0)).orElse(0.0);
+        double most = treated.map(c -> Arrays.stream(c.middle).max().orElse(0)).orElse(0.0);
+        least = Math.max(LEAST, Math.min(0, least));
+        most = Math.max(0, most);
         for (int i = 0; i < curve.celsius.length; i++) {
-            least = Math.min(least, curve.low[i]);
+            least = Math.min(least, Math.max(LEAST, curve.low[i]));
             most = Math.max(most, curve.high[i]);
         }
         Axis across = Axis.over(curve.celsius[0], curve.celsius[curve.celsius.length - 1], 8);
@@ -47,6 +59,7 @@ public final class HeatCurve {
         svg.text(RIGHT, BOTTOM + 36, "end", Look.LABEL, 500, Look.INK2, "temperature, °C");
         svg.raw("<path d=\"%s\" fill=\"%s\"/>", band(curve, across, up), BAND);
         svg.path(path(curve.celsius, curve.middle, across, up), LINE, 2.5, "");
+        treated.ifPresent(c -> svg.path(path(c.celsius, c.middle, across, up), TREATED, 2.5, "8 4"));
         marks(svg, curve, marks, across, up);
         return svg.end();
     }
@@ -102,7 +115,8 @@ public final class HeatCurve {
     private static String path(double[] t, double[] v, Axis across, Axis up) {
         StringBuilder d = new StringBuilder();
         for (int i = 0; i < t.length; i++) {
-            d.append(String.format(Locale.ROOT, i == 0 ? "M%.1f %.1f" : "L%.1f %.1f", x(across, t[i]), y(up, v[i])));
+            double y = Math.min(BOTTOM, y(up, v[i]));
+            d.append(String.format(Locale.ROOT, i == 0 ? "M%.1f %.1f" : "L%.1f %.1f", x(across, t[i]), y));
         }
         return d.toString();
     }

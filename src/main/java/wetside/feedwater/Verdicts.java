@@ -30,6 +30,9 @@ final class Verdicts {
 
     private static final double LATER = 2;
 
+    /** Thickness of the descale mark [mm]. */
+    private static final double MARK = 0.5;
+
     private final Waters waters;
     private final BrewingRange range;
     private final ConstantSet set;
@@ -48,7 +51,18 @@ final class Verdicts {
     }
 
     private void add(String concern, Grade grade, String value, String reason) {
-        all.add(new Verdict(concern, grade, value, reason));
+        all.add(new Verdict(concern, grade, value, reason, Optional.empty()));
+    }
+
+    /** The verdict added last, told by one number. */
+    private void gauged(String words, double value, double from, double to) {
+        Verdict v = all.remove(all.size() - 1);
+        all.add(new Verdict(
+                v.concern(),
+                v.grade(),
+                v.value(),
+                v.reason(),
+                Double.isFinite(value) ? Optional.of(new Verdict.Gauge(words, value, from, to)) : Optional.empty()));
     }
 
     Verdicts taste() {
@@ -75,6 +89,14 @@ final class Verdicts {
                                 ? "inside " + range.name()
                                 : "outside " + range.name() + ": " + String.join(", ", outside))
                         + odds + "; a taste range says nothing of scale");
+        range.items().entrySet().stream()
+                .filter(e -> e.getKey() == BrewingRange.Item.ALKALINITY || range.items().size() == 1)
+                .findFirst()
+                .ifPresent(e -> gauged(
+                        e.getKey().words() + ", " + e.getKey().unit(),
+                        Blend.value(waters.middle(), e.getKey()),
+                        e.getValue()[0],
+                        e.getValue()[1]));
         return this;
     }
 
@@ -98,6 +120,7 @@ final class Verdicts {
                                             ? ""
                                             : "; hangs on " + f.years().mainly())
                             : "no cake worth a date");
+            gauged("mm of scale a year", MARK / years, Double.NEGATIVE_INFINITY, MARK / LATER);
             return this;
         }
         add(
@@ -112,6 +135,7 @@ final class Verdicts {
                         h.potential().mainly().isEmpty()
                                 ? ""
                                 : "; hangs on " + h.potential().mainly()));
+        gauged("mg/l that can fall", Math.max(0, falls), Double.NEGATIVE_INFINITY, LITTLE);
         return this;
     }
 
@@ -141,6 +165,9 @@ final class Verdicts {
                         ? "stays dissolved"
                         : "above 0 it can fall as a hard scale that kitchen acids hardly dissolve; solubility above 120 °C is"
                                 + " known to 30 %");
+        if (index.middle() > -5) {
+            gauged("index of anhydrite", index.middle(), Double.NEGATIVE_INFINITY, 0);
+        }
         return this;
     }
 
@@ -163,6 +190,7 @@ final class Verdicts {
                 Said.ranged(chloride, 0, "mg/l") + concentrated(factor),
                 "stress cracking of 316L: at most 100 mg/l from 100 °C (Danfoss, plate exchangers); poorer steels take less."
                         + " Guidance, no guarantee");
+        gauged("chloride, mg/l", chloride.middle(), 0, 0.5 * limit);
         Ranged larson = waters.of(c -> Math.min(99, TradeIndex.larsonSkold(c)));
         add(
                 "corrosion index",
@@ -170,6 +198,9 @@ final class Verdicts {
                 "chloride and sulfate per alkalinity " + Said.ranged(larson, 1, "")
                         + (larson.middle() >= 99 ? " or more" : ""),
                 "Larson-Skold, for mild steel: below 0.8 unlikely, above 1.2 likely (bands as commonly quoted)");
+        if (larson.middle() < 99) {
+            gauged("corrosion index", larson.middle(), 0, 0.8);
+        }
         return this;
     }
 
@@ -206,6 +237,7 @@ final class Verdicts {
                         + Said.ranged(free, 0, "mg/l"),
                 (why.isEmpty() ? "inside all bands" : String.join("; ", why))
                         + " (bands as makers of copper-brazed exchangers print them)");
+        gauged("pH", ph.middle(), 7.5, 9);
         return this;
     }
 
@@ -241,6 +273,7 @@ final class Verdicts {
                         "the fill will not stop by itself: the boiler overfills until the board gives up, and there is no"
                                 + " steam. Lead some raw water round the filter or add minerals";
                 });
+        gauged("µS/cm", 1e4 * conductivity.middle(), 1e4 * b.clean().high(), Double.POSITIVE_INFINITY);
         return this;
     }
 

@@ -5,12 +5,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import wetside.analysis.Content;
-import wetside.analysis.Heated;
 import wetside.analysis.Measured;
 import wetside.analysis.WaterSheet;
-import wetside.drawing.HeatCurve;
-import wetside.drawing.IonBalance;
 import wetside.page.Block;
 import wetside.page.Level;
 import wetside.page.Sheet;
@@ -18,10 +16,6 @@ import wetside.water.Composition;
 
 /** Advice on a water for its owner, to print. */
 public final class WaterPage {
-    private static final double COLDEST = 10;
-    private static final double HOTTEST = 140;
-    private static final double STEP = 10;
-
     private final WaterSheet sheet;
     private final Advice advice;
     private final LocalDate from;
@@ -101,21 +95,8 @@ public final class WaterPage {
     }
 
     private Block balance() {
-        List<IonBalance.Ion> positive = new ArrayList<>();
-        List<IonBalance.Ion> negative = new ArrayList<>();
-        for (Contents.Row row : Contents.of(advice.waters())) {
-            if (!Double.isNaN(row.charges())) {
-                (row.positive() ? positive : negative)
-                        .add(new IonBalance.Ion(
-                                row.name(),
-                                row.charges(),
-                                Said.number(row.milligrams().middle(), row.digits()) + " mg/l"));
-            }
-        }
-        Composition c = advice.waters().middle();
-        double temporary = 1e3 * Math.min(2 * c.hardness(), Math.max(0, c.alkalinity()));
         return new Block.Drawing(
-                IonBalance.draw(positive, negative, temporary),
+                WaterDrawings.balance(advice),
                 "Charges of the ions in this water, positive and negative side by side",
                 "",
                 0.95);
@@ -133,21 +114,8 @@ public final class WaterPage {
     }
 
     private Block curve() {
-        int n = (int) ((HOTTEST - COLDEST) / STEP) + 1;
-        double[][] v = new double[4][n];
-        for (int i = 0; i < n; i++) {
-            v[0][i] = COLDEST + i * STEP;
-            Heated h = Heated.of(advice.waters(), advice.set(), v[0][i] + 273.15);
-            v[1][i] = h.index().low();
-            v[2][i] = h.index().middle();
-            v[3][i] = h.index().high();
-        }
-        List<HeatCurve.Mark> marks = advice.machine().hot().stream()
-                .map(h -> new HeatCurve.Mark(h.kelvin() - 273.15, h.name()))
-                .toList();
         return new Block.Drawing(
-                HeatCurve.draw(
-                        "calcite index: above 0 lime can fall", new HeatCurve.Curve(v[0], v[1], v[2], v[3]), marks),
+                WaterDrawings.curve(advice, Optional.empty()),
                 "Calcite index over temperature with the machine's temperatures",
                 "Band: what was not measured, and above 90 °C ±0.2 for constants carried on past their measurements.",
                 0.95);
