@@ -96,7 +96,9 @@ final class FaultSteps {
                 number ? Spoken.number(Spoken.shown(asking, before.value(), units), step) : "",
                 Spoken.number(step, step),
                 Spoken.number(Math.round(Spoken.shown(asking, middle, units) / step) * step, step),
-                "nine of ten within ± " + Spoken.number(error, Math.min(step, 0.1)) + " " + unit);
+                expectation == null
+                        ? ""
+                        : "nine of ten within ± " + Spoken.number(error, Math.min(step, 0.1)) + " " + unit);
     }
 
     FaultView.Step repair(Step step, String another, List<FaultView.Seen> others) {
