@@ -14,8 +14,10 @@ public final class Bench implements AutoCloseable {
 
     private final Javalin server;
     private final Libraries libraries;
+    private final RunPages runs;
 
-    private Bench(Javalin server, Libraries libraries) {
+    private Bench(Javalin server, Libraries libraries, RunPages runs) {
+        this.runs = runs;
         this.server = server;
         this.libraries = libraries;
     }
@@ -27,6 +29,7 @@ public final class Bench implements AutoCloseable {
         Libraries libraries = new Libraries();
         Subjects subjects = new Subjects(workshop);
         Drawings drawings = new Drawings();
+        RunPages runs = new RunPages(workshop, pages, subjects, drawings);
         List<Routes> all = List.of(
                 new Assets(),
                 new JobsPages(workshop, pages),
@@ -37,7 +40,7 @@ public final class Bench implements AutoCloseable {
                 new MachinesPages(workshop, pages),
                 new MachinePages(workshop, pages, subjects, drawings),
                 new ReadingsPages(workshop, pages, subjects, new Expectations(drawings.procedures())),
-                new RunPages(workshop, pages, subjects, drawings),
+                runs,
                 new WaterPages(workshop, pages, subjects));
         Javalin server = Javalin.create(config -> {
             quiet(config);
@@ -45,7 +48,7 @@ public final class Bench implements AutoCloseable {
             new Troubles(pages).routes(config.routes);
             all.forEach(r -> r.routes(config.routes));
         });
-        return new Bench(server.start("127.0.0.1", port), libraries);
+        return new Bench(server.start("127.0.0.1", port), libraries, runs);
     }
 
     private static void quiet(JavalinConfig config) {
@@ -70,6 +73,7 @@ public final class Bench implements AutoCloseable {
 
     @Override
     public void close() {
+        runs.close();
         server.stop();
         libraries.close();
     }

@@ -141,7 +141,7 @@ public final class MachinePages implements Routes {
                 by == Drawings.By.MEDIUM
                         ? List.copyOf(map.isEmpty() ? EnumSet.noneOf(Layer.class) : map.shown())
                         : List.of(),
-                ways(state, wires),
+                ways(state, wires, part),
                 wires ? List.of() : colours(state, by),
                 drawings.cabinet(s, Optional.ofNullable(part), query),
                 part == null ? null : card(s, part, context.queryParam("signs") != null, query),
@@ -181,10 +181,11 @@ public final class MachinePages implements Routes {
         return said;
     }
 
-    private static List<Choice> ways(Map<String, String> state, boolean wires) {
+    private static List<Choice> ways(Map<String, String> state, boolean wires, String part) {
+        String kept = part == null ? "" : "part=" + part;
         return List.of(
-                new Choice("Pipes", with(state, "map", null), !wires),
-                new Choice("Wires", with(state, "map", "wires"), wires));
+                new Choice("Pipes", with(state, "map", null) + kept, !wires),
+                new Choice("Wires", with(state, "map", "wires") + kept, wires));
     }
 
     private static List<Choice> colours(Map<String, String> state, Drawings.By by) {

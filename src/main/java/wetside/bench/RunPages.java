@@ -9,10 +9,9 @@ import java.util.Locale;
 import java.util.Map;
 import wetside.blueprint.Handle;
 import wetside.casework.Installed;
-import wetside.kind.Kinds;
 import wetside.machine.Machine;
 import wetside.map.MachineMap;
-import wetside.plant.Plant;
+import wetside.map.Measured;
 import wetside.procedure.Repertoire;
 import wetside.run.Scenario;
 import wetside.units.Dimension;
@@ -91,7 +90,7 @@ public final class RunPages implements Routes {
     private RunPanel panel(Subject s) {
         return panels.of(s.key(), () -> {
             Machine machine = s.installed().machine();
-            return RunPanel.of(machine, Plant.of(Kinds.blueprint(machine)));
+            return RunPanel.of(machine, Measured.cold(machine).run().plant());
         });
     }
 

@@ -20,6 +20,8 @@
     }
     if (mine !== asked) return;
     for (const id of ["side", "walk"]) document.getElementById(id).replaceWith(page.getElementById(id));
+    const way = ".segments[aria-label='Map of']";
+    document.querySelector(way).replaceWith(page.querySelector(way));
     const chosen = page.querySelector(".map a.chosen");
     mark(chosen && chosen.dataset.part);
     history.replaceState(null, "", address);

@@ -111,6 +111,35 @@ class RunPagesTest {
         assertThat(opened.post(run + "/mend").statusCode()).isEqualTo(404);
     }
 
+    @Test
+    void aBrokenPartShowsAgainstTheSoundMachineBesideIt() throws Exception {
+        String page = opened.get("/machines/" + opened.machine + "/run").body();
+        Matcher power = Pattern.compile("value=\"(\\d+)\" data-name=\"[^\"]*power drawn\"").matcher(page);
+        assertThat(power.find()).isTrue();
+        Matcher burnt = Pattern.compile("<option value=\"(open)\" data-part=\"(element[^\"]*)\"")
+                .matcher(page);
+        assertThat(burnt.find()).isTrue();
+        String run = start();
+        HttpRequest request = HttpRequest.newBuilder(opened.uri(run + "/pictures?show=" + power.group(1)))
+                .build();
+        try (InputStream in = opened.client
+                .send(request, HttpResponse.BodyHandlers.ofInputStream())
+                .body()) {
+            BufferedReader pictures = reader(in);
+            opened.post(run + "/handle", "handle", "power-switch.switch", "value", "on");
+            opened.post(run + "/speed", "times", "40");
+            until(pictures, p -> number(p, "t") > 30);
+            opened.post(
+                    run + "/break", "part", burnt.group(2), "fault", burnt.group(1), "far", "1", "compare", "yes");
+            Pattern row = Pattern.compile("\\[[0-9.e+-]+,([0-9.e+-]+),([0-9.e+-]+)\\]");
+            until(pictures, p -> {
+                Matcher m = row.matcher(p.substring(p.indexOf("\"rows\":")));
+                return m.find() && Double.parseDouble(m.group(1)) < 50 && Double.parseDouble(m.group(2)) > 300;
+            });
+        }
+        opened.post(run + "/end");
+    }
+
     private static String faultOf(String part) throws Exception {
         String page = opened.get("/machines/" + opened.machine + "/run").body();
         Matcher m = Pattern.compile("<option value=\"([^\"]+)\" data-part=\"" + part + "\"")
