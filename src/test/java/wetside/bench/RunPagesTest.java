@@ -114,7 +114,8 @@ class RunPagesTest {
     @Test
     void aBrokenPartShowsAgainstTheSoundMachineBesideIt() throws Exception {
         String page = opened.get("/machines/" + opened.machine + "/run").body();
-        Matcher power = Pattern.compile("value=\"(\\d+)\" data-name=\"[^\"]*power drawn\"").matcher(page);
+        Matcher power = Pattern.compile("value=\"(\\d+)\" data-name=\"[^\"]*power drawn\"")
+                .matcher(page);
         assertThat(power.find()).isTrue();
         Matcher burnt = Pattern.compile("<option value=\"(open)\" data-part=\"(element[^\"]*)\"")
                 .matcher(page);
@@ -129,8 +130,7 @@ class RunPagesTest {
             opened.post(run + "/handle", "handle", "power-switch.switch", "value", "on");
             opened.post(run + "/speed", "times", "40");
             until(pictures, p -> number(p, "t") > 30);
-            opened.post(
-                    run + "/break", "part", burnt.group(2), "fault", burnt.group(1), "far", "1", "compare", "yes");
+            opened.post(run + "/break", "part", burnt.group(2), "fault", burnt.group(1), "far", "1", "compare", "yes");
             Pattern row = Pattern.compile("\\[[0-9.e+-]+,([0-9.e+-]+),([0-9.e+-]+)\\]");
             until(pictures, p -> {
                 Matcher m = row.matcher(p.substring(p.indexOf("\"rows\":")));
