@@ -9,10 +9,13 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
+import wetside.analysis.Conditioning;
 import wetside.analysis.Content;
+import wetside.analysis.WaterSheet;
 import wetside.machine.Problem;
 
 /** The form of the water page as it was filled in, and the water sheet it makes. */
@@ -166,8 +169,8 @@ public final class WaterEntry {
         return m.group(1) + " " + unit + spread;
     }
 
-    /** The water sheet. */
-    String sheet() {
+    /** The water sheet of the water as it comes. */
+    String measured() {
         List<String> yaml = new ArrayList<>(List.of("wetside water: 1", "title: " + quoted(title())));
         lines.clear();
         yaml.add(isEmpty() ? "measured: {}" : "measured:");
@@ -187,13 +190,29 @@ public final class WaterEntry {
                 lines.put(yaml.size(), u);
             }
         }
-        String treated = treated();
-        if (!treated.isEmpty()) {
-            yaml.add("treatments:");
-            yaml.add("  chosen: {" + treated + "}");
-            lines.put(yaml.size(), "treatment");
-        }
         return String.join("\n", yaml) + "\n";
+    }
+
+    /** The water sheet with its treatment. */
+    String sheet() {
+        String treated = treated();
+        return measured() + (treated.isEmpty() ? "" : "treatments:\n  chosen: {" + treated + "}\n");
+    }
+
+    /** What is done to it. */
+    Optional<Conditioning> conditioning(WaterSheet w) {
+        double held = slider("held") / 100.0;
+        double bypass = slider("bypass") / 100.0;
+        return switch (treatment()) {
+            case "softening" -> Optional.of(Conditioning.softening("chosen", slider("leak") / 100.0));
+            case "decarbonising" ->
+                Optional.of(Conditioning.decarbonising("chosen", slider("done") / 100.0, bypass));
+            case "reverse-osmosis" -> Optional.of(Conditioning.reverseOsmosis("chosen", held, bypass, ""));
+            case "recipe" ->
+                Optional.of(Conditioning.recipe("chosen", held, w.waters().middle(), w.range()));
+            case "boiling" -> Optional.of(Conditioning.boiling("chosen"));
+            default -> Optional.empty();
+        };
     }
 
     private String treated() {
@@ -213,7 +232,7 @@ public final class WaterEntry {
         return '"' + text.replace("\\", "\\\\").replace("\"", "\\\"") + '"';
     }
 
-    /** The field a problem of {@link #sheet} belongs to; "" for the whole. */
+    /** The field a problem of {@link #measured} belongs to; "" for the whole. */
     String fieldOf(Problem p) {
         if (p.what().contains("is missing: the least")) {
             return p.what().startsWith("alkalinity") ? "alkalinity" : "hardness";

@@ -15,6 +15,7 @@ import wetside.analysis.Conditioning;
 import wetside.analysis.Expense;
 import wetside.analysis.WaterSheet;
 import wetside.analysis.Waters;
+import wetside.drawing.HeatCurve;
 import wetside.feedwater.Advice;
 import wetside.feedwater.MachineFacts;
 import wetside.feedwater.Said;
@@ -50,6 +51,8 @@ public final class WaterPages implements Routes {
     private final Pages pages;
     private final Subjects subjects;
     private final WaterFacts facts;
+    /** While a slider moves, the water as it comes stays what it is. */
+    private final Kept<String, Raw> raws = new Kept<>(16);
 
     WaterPages(Workshop workshop, Pages pages, Subjects subjects) {
         this.workshop = workshop;
@@ -59,7 +62,10 @@ public final class WaterPages implements Routes {
     }
 
     /** A water as it comes and, where a treatment was chosen, after it. */
-    private record Case(WaterSheet sheet, Advice before, Optional<Conditioning> how, Optional<Advice> treated) {}
+    private record Case(
+            WaterSheet sheet, Advice before, HeatCurve.Curve index, Optional<Conditioning> how, Optional<Advice> treated) {}
+
+    private record Raw(WaterSheet sheet, Advice advice, HeatCurve.Curve index) {}
 
     @Override
     public void routes(RoutesConfig routes) {
@@ -132,12 +138,14 @@ public final class WaterPages implements Routes {
             return Optional.empty();
         }
         try {
-            WaterSheet sheet = WaterSheet.of("water", entry.sheet());
             MachineFacts machine = facts.of(s).orElse(MachineFacts.NONE);
-            Optional<Conditioning> how = sheet.treatments().stream().findFirst();
+            Raw raw = raw(entry.measured(), machine);
+            WaterSheet sheet = raw.sheet();
+            Optional<Conditioning> how = entry.conditioning(sheet);
             return Optional.of(new Case(
                     sheet,
-                    Advice.of(sheet, machine, SET),
+                    raw.advice(),
+                    raw.index(),
                     how,
                     how.map(h -> Advice.treated(
                             sheet.waters().treated(h.treat()), sheet.range(), sheet.use(), machine, SET))));
@@ -150,6 +158,14 @@ public final class WaterPages implements Routes {
             }
             return Optional.empty();
         }
+    }
+
+    private Raw raw(String text, MachineFacts machine) {
+        return raws.of(System.identityHashCode(machine) + text, () -> {
+            WaterSheet sheet = WaterSheet.of("water", text);
+            Advice advice = Advice.of(sheet, machine, SET);
+            return new Raw(sheet, advice, WaterDrawings.index(advice.waters(), SET));
+        });
     }
 
     private void show(Context context, WaterEntry entry) {
@@ -175,7 +191,7 @@ public final class WaterPages implements Routes {
                         facts.of(s).isEmpty(),
                         made.map(c -> Picture.onPage(WaterDrawings.balance(c.treated().orElse(c.before()))))
                                 .orElse(""),
-                        made.map(c -> Picture.onPage(WaterDrawings.curve(c.before(), c.treated())))
+                        made.map(c -> Picture.onPage(WaterDrawings.curve(c.before(), c.index(), c.treated())))
                                 .orElse(""),
                         made.map(c -> WaterView.rows(c.before(), c.treated())).orElse(List.of()),
                         made.map(WaterPages::cost).orElse(Map.of()),

@@ -38,17 +38,23 @@ public final class WaterDrawings {
 
     /** Calcite's index over temperature, the machine's temperatures marked; after treatment dashed. */
     public static String curve(Advice advice, Optional<Advice> treated) {
+        return curve(advice, index(advice.waters(), advice.set()), treated);
+    }
+
+    /** The same where the index of the water as it comes is at hand. */
+    public static String curve(Advice advice, HeatCurve.Curve index, Optional<Advice> treated) {
         List<HeatCurve.Mark> marks = advice.machine().hot().stream()
                 .map(h -> new HeatCurve.Mark(h.kelvin() - 273.15, h.name()))
                 .toList();
         return HeatCurve.draw(
                 "calcite index: above 0 lime can fall" + (treated.isPresent() ? "; dashed: treated" : ""),
-                index(advice.waters(), advice.set()),
+                index,
                 treated.map(t -> index(Waters.exactly(t.waters().middle()), t.set())),
                 marks);
     }
 
-    private static HeatCurve.Curve index(Waters waters, ConstantSet set) {
+    /** Calcite's index over temperature, with its range. */
+    public static HeatCurve.Curve index(Waters waters, ConstantSet set) {
         int n = (int) ((HOTTEST - COLDEST) / STEP) + 1;
         double[][] v = new double[4][n];
         for (int i = 0; i < n; i++) {
