@@ -23,7 +23,7 @@ final class WaterFacts {
         this.subjects = subjects;
     }
 
-    /** Empty while the twin runs. */
+    /** Empty while the twin runs; what is usual, named assumed, where it cannot run this machine. */
     Optional<MachineFacts> of(Subject subject) {
         if (subject == null) {
             return Optional.of(MachineFacts.NONE);
@@ -31,6 +31,9 @@ final class WaterFacts {
         Subject s = subject.onRegister() == null ? subject : subjects.registered(anyWater(subject.onRegister()));
         CompletableFuture<MachineFacts> found = kept.of(
                 s.key(), () -> CompletableFuture.supplyAsync(() -> MachineFacts.of(s.installed()), behind));
+        if (found.isCompletedExceptionally()) {
+            return Optional.of(MachineFacts.NONE);
+        }
         return found.isDone() ? Optional.of(found.join()) : Optional.empty();
     }
 

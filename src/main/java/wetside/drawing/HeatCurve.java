@@ -74,7 +74,7 @@ public final class HeatCurve {
             svg.raw(
                     "<circle cx=\"%.1f\" cy=\"%.1f\" r=\"4.5\" fill=\"%s\" stroke=\"%s\" stroke-width=\"2\"/>",
                     x, y, Look.SHEET, Look.INK);
-            String words = String.format(Locale.ROOT, up.step() < 1 ? "%s %.1f" : "%s %.0f", m.name, value)
+            String words = String.format(Locale.ROOT, up.step() <= 1 ? "%s %.1f" : "%s %.0f", m.name, value)
                     .replace("-", "−");
             double width = Look.width(words, Look.LABEL);
             double right = Math.max(LEFT + width, x - 8);

@@ -273,7 +273,7 @@ final class Verdicts {
                         "the fill will not stop by itself: the boiler overfills until the board gives up, and there is no"
                                 + " steam. Lead some raw water round the filter or add minerals";
                 });
-        gauged("µS/cm", 1e4 * conductivity.middle(), 1e4 * b.clean().high(), Double.POSITIVE_INFINITY);
+        gauged("conductivity, µS/cm", 1e4 * conductivity.middle(), 1e4 * b.clean().high(), Double.POSITIVE_INFINITY);
         return this;
     }
 

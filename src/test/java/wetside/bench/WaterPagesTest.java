@@ -5,14 +5,22 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.net.http.HttpResponse;
 import java.nio.file.Path;
 import java.time.Clock;
+import java.util.Arrays;
+import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import wetside.analysis.Conditioning;
+import wetside.analysis.WaterSheet;
+import wetside.feedwater.Advice;
+import wetside.feedwater.MachineFacts;
+import wetside.feedwater.WaterDrawings;
 import wetside.shop.MachineWaters;
 import wetside.shop.Register;
+import wetside.water.ConstantSet;
 
 class WaterPagesTest {
     @TempDir
@@ -47,7 +55,7 @@ class WaterPagesTest {
             "title", "Orrin Street tap", "hardness", "9", "hardness-unit", "drops of 1 °dH", "alkalinity", "8",
             "alkalinity-unit", "drops of 1 °dH", "conductivity", "390", "conductivity-unit", "µS/cm", "ph", "7,6 ± 0.2"
         };
-        String[] all = java.util.Arrays.copyOf(tap, tap.length + more.length);
+        String[] all = Arrays.copyOf(tap, tap.length + more.length);
         System.arraycopy(more, 0, all, tap.length, more.length);
         return all;
     }
@@ -142,5 +150,28 @@ class WaterPagesTest {
         assertThat(answer.statusCode()).isEqualTo(422);
         assertThat(answer.body()).contains("the least is hardness and alkalinity");
         assertThat(opened.get("/machines/file/spring-lever/water/advice.pdf").statusCode()).isEqualTo(404);
+    }
+
+    /** Time of the processor, so that a busy computer does not fail it. */
+    @Test
+    void chemistryOfASliderTakesAtMostFiftyMilliseconds() {
+        WaterSheet sheet = WaterSheet.of(
+                "tap", "wetside water: 1\nmeasured: {hardness: 9 drops of 1 °dH, alkalinity: 8 drops of 1 °dH}\n");
+        Advice raw = Advice.of(sheet, MachineFacts.NONE, ConstantSet.STANDARD);
+        var index = WaterDrawings.index(raw.waters(), ConstantSet.STANDARD);
+        var clock = java.lang.management.ManagementFactory.getThreadMXBean();
+        double[] taken = new double[40];
+        for (int i = 0; i < taken.length; i++) {
+            long start = clock.getCurrentThreadCpuTime();
+            Conditioning how = Conditioning.reverseOsmosis("", 0.96, i / 40.0, "");
+            Advice treated = Advice.treated(
+                    sheet.waters().treated(how.treat()), sheet.range(), sheet.use(), MachineFacts.NONE, ConstantSet.STANDARD);
+            String curve = WaterDrawings.curve(raw, index, Optional.of(treated));
+            assertThat(WaterView.rows(raw, Optional.of(treated))).isNotEmpty();
+            assertThat(curve).contains("dashed").contains("<path");
+            taken[i] = (clock.getCurrentThreadCpuTime() - start) / 1e6;
+        }
+        double median = Arrays.stream(taken).skip(20).sorted().skip(10).findFirst().orElseThrow();
+        assertThat(median).isLessThan(50);
     }
 }
