@@ -28,8 +28,8 @@ public final class WaterEntry {
 
     static final List<String> USE = List.of("brewed", "steamed", "hot-water", "days");
 
-    private static final Map<String, String> USE_LINES =
-            Map.of("brewed", "brewed: %s l", "steamed", "steamed: %s kg", "hot-water", "hot water: %s l", "days", "days: %s");
+    private static final Map<String, String> USE_LINES = Map.of(
+            "brewed", "brewed: %s l", "steamed", "steamed: %s kg", "hot-water", "hot water: %s l", "days", "days: %s");
     private static final Pattern PLAIN =
             Pattern.compile("((?:below |< ?)?[+-]?[0-9.]+)\\s*(?:(?:±|\\+/-|\\+-)\\s*([0-9.]+)\\s*(%?))?");
     private static final String DROPS = "drops of ";
@@ -41,7 +41,8 @@ public final class WaterEntry {
     private WaterEntry(java.util.function.Function<String, String> said) {
         for (String name : names()) {
             String value = said.apply(name);
-            String clean = value == null ? "" : value.replaceAll("\\p{Cntrl}", " ").strip();
+            String clean =
+                    value == null ? "" : value.replaceAll("\\p{Cntrl}", " ").strip();
             fields.put(name, clean.substring(0, Math.min(clean.length(), 2 * LONGEST)));
         }
     }
@@ -163,9 +164,8 @@ public final class WaterEntry {
         if (unit.startsWith(DROPS)) {
             return value + " " + unit;
         }
-        String spread = m.group(2) == null
-                ? ""
-                : " ± " + m.group(2) + (m.group(3).isEmpty() ? " " + unit : " %");
+        String spread =
+                m.group(2) == null ? "" : " ± " + m.group(2) + (m.group(3).isEmpty() ? " " + unit : " %");
         return m.group(1) + " " + unit + spread;
     }
 
@@ -205,8 +205,7 @@ public final class WaterEntry {
         double bypass = slider("bypass") / 100.0;
         return switch (treatment()) {
             case "softening" -> Optional.of(Conditioning.softening("chosen", slider("leak") / 100.0));
-            case "decarbonising" ->
-                Optional.of(Conditioning.decarbonising("chosen", slider("done") / 100.0, bypass));
+            case "decarbonising" -> Optional.of(Conditioning.decarbonising("chosen", slider("done") / 100.0, bypass));
             case "reverse-osmosis" -> Optional.of(Conditioning.reverseOsmosis("chosen", held, bypass, ""));
             case "recipe" ->
                 Optional.of(Conditioning.recipe("chosen", held, w.waters().middle(), w.range()));
@@ -218,10 +217,8 @@ public final class WaterEntry {
     private String treated() {
         return switch (treatment()) {
             case "softening" -> "softening: " + slider("leak") + " %";
-            case "decarbonising" ->
-                "decarbonising: " + slider("done") + " %, bypass: " + slider("bypass") + " %";
-            case "reverse-osmosis" ->
-                "reverse osmosis: " + slider("held") + " %, bypass: " + slider("bypass") + " %";
+            case "decarbonising" -> "decarbonising: " + slider("done") + " %, bypass: " + slider("bypass") + " %";
+            case "reverse-osmosis" -> "reverse osmosis: " + slider("held") + " %, bypass: " + slider("bypass") + " %";
             case "recipe" -> "reverse osmosis: " + slider("held") + " %, recipe: yes";
             case "boiling" -> "boiling: yes";
             default -> "";

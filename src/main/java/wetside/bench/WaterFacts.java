@@ -29,8 +29,8 @@ final class WaterFacts {
             return Optional.of(MachineFacts.NONE);
         }
         Subject s = subject.onRegister() == null ? subject : subjects.registered(anyWater(subject.onRegister()));
-        CompletableFuture<MachineFacts> found = kept.of(
-                s.key(), () -> CompletableFuture.supplyAsync(() -> MachineFacts.of(s.installed()), behind));
+        CompletableFuture<MachineFacts> found =
+                kept.of(s.key(), () -> CompletableFuture.supplyAsync(() -> MachineFacts.of(s.installed()), behind));
         if (found.isCompletedExceptionally()) {
             return Optional.of(MachineFacts.NONE);
         }
@@ -40,7 +40,20 @@ final class WaterFacts {
     /** Facts are good for every water: another one does not make the twin run again. */
     private static RegisteredMachine anyWater(RegisteredMachine m) {
         return new RegisteredMachine(
-                m.id(), m.serial(), m.file(), m.revision(), m.supply(), m.ownerId(), m.fedFrom(), m.supplyPressure(),
-                null, m.voltage(), m.altitude(), m.ambient(), m.bought(), m.note(), 0);
+                m.id(),
+                m.serial(),
+                m.file(),
+                m.revision(),
+                m.supply(),
+                m.ownerId(),
+                m.fedFrom(),
+                m.supplyPressure(),
+                null,
+                m.voltage(),
+                m.altitude(),
+                m.ambient(),
+                m.bought(),
+                m.note(),
+                0);
     }
 }

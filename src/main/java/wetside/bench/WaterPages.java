@@ -63,7 +63,11 @@ public final class WaterPages implements Routes {
 
     /** A water as it comes and, where a treatment was chosen, after it. */
     private record Case(
-            WaterSheet sheet, Advice before, HeatCurve.Curve index, Optional<Conditioning> how, Optional<Advice> treated) {}
+            WaterSheet sheet,
+            Advice before,
+            HeatCurve.Curve index,
+            Optional<Conditioning> how,
+            Optional<Advice> treated) {}
 
     private record Raw(WaterSheet sheet, Advice advice, HeatCurve.Curve index) {}
 
@@ -106,7 +110,9 @@ public final class WaterPages implements Routes {
         }
         Map<String, String> known = new LinkedHashMap<>();
         if (s != null && s.onRegister() != null && s.onRegister().waterConductivity() != null) {
-            known.put("conductivity", String.format(Locale.ROOT, "%.0f", 1e4 * s.onRegister().waterConductivity()));
+            known.put(
+                    "conductivity",
+                    String.format(Locale.ROOT, "%.0f", 1e4 * s.onRegister().waterConductivity()));
         }
         return WaterEntry.of(known);
     }
@@ -125,10 +131,12 @@ public final class WaterPages implements Routes {
             show(context, entry);
             return;
         }
-        double conductivity = made.get().treated().map(Advice::conductivity)
-                .orElse(made.get().before().conductivity()).middle();
-        workshop.waters()
-                .keep(s.onRegister().id(), text, entry.encoded(), conductivity, new Form(context).person());
+        double conductivity = made.get()
+                .treated()
+                .map(Advice::conductivity)
+                .orElse(made.get().before().conductivity())
+                .middle();
+        workshop.waters().keep(s.onRegister().id(), text, entry.encoded(), conductivity, new Form(context).person());
         context.redirect(s.address() + "/water", HttpStatus.SEE_OTHER);
     }
 
@@ -172,11 +180,16 @@ public final class WaterPages implements Routes {
         Subject s = subject(context);
         Map<String, String> troubles = new LinkedHashMap<>();
         List<String> notes = new ArrayList<>();
+        // Asked first: facts that come while the rest is computed are for the next look.
+        boolean waiting = facts.of(s).isEmpty();
         if (context.formParam("nearest") != null) {
             made(s, entry, new LinkedHashMap<>()).ifPresent(c -> nearest(c, entry, notes));
         }
         Optional<Case> made = made(s, entry, troubles);
-        made.flatMap(Case::how).map(Conditioning::note).filter(n -> !n.isEmpty()).ifPresent(notes::add);
+        made.flatMap(Case::how)
+                .map(Conditioning::note)
+                .filter(n -> !n.isEmpty())
+                .ifPresent(notes::add);
         pages.show(
                 context,
                 "water",
@@ -188,8 +201,9 @@ public final class WaterPages implements Routes {
                         plate(s, entry, made),
                         entry,
                         troubles,
-                        facts.of(s).isEmpty(),
-                        made.map(c -> Picture.onPage(WaterDrawings.balance(c.treated().orElse(c.before()))))
+                        waiting,
+                        made.map(c -> Picture.onPage(
+                                        WaterDrawings.balance(c.treated().orElse(c.before()))))
                                 .orElse(""),
                         made.map(c -> Picture.onPage(WaterDrawings.curve(c.before(), c.index(), c.treated())))
                                 .orElse(""),
@@ -208,10 +222,15 @@ public final class WaterPages implements Routes {
         double held = entry.slider("held") / 100.0;
         Blend blend = switch (entry.treatment()) {
             case "decarbonising" ->
-                Blend.nearest(raw, c.sheet().range(), x -> Conditioning.decarbonising("", done, x).treat());
+                Blend.nearest(
+                        raw,
+                        c.sheet().range(),
+                        x -> Conditioning.decarbonising("", done, x).treat());
             case "reverse-osmosis" ->
                 Blend.nearest(
-                        raw, c.sheet().range(), x -> Conditioning.reverseOsmosis("", held, x, "").treat());
+                        raw,
+                        c.sheet().range(),
+                        x -> Conditioning.reverseOsmosis("", held, x, "").treat());
             default -> null;
         };
         if (blend == null) {
@@ -227,8 +246,12 @@ public final class WaterPages implements Routes {
         if (c.how().isPresent()) {
             Composition raw = c.sheet().waters().middle();
             double litres = c.sheet().use().yearly() * 1000;
-            Expense expense = c.how().get().costs().of(raw, c.how().get().treat().apply(raw), litres, c.sheet().prices());
-            expense.items().forEach((what, v) -> cost.put(what, String.format(Locale.ROOT, "%.0f", v)));
+            Expense expense = c.how()
+                    .get()
+                    .costs()
+                    .of(raw, c.how().get().treat().apply(raw), litres, c.sheet().prices());
+            expense.items()
+                    .forEach((what, v) -> cost.put(what, String.format(Locale.ROOT, v < 10 ? "%.2f" : "%.0f", v)));
         }
         return cost;
     }
@@ -239,13 +262,20 @@ public final class WaterPages implements Routes {
         made.ifPresent(c -> {
             Waters was = c.before().waters();
             Optional<Waters> is = c.treated().map(Advice::waters);
-            cells.add(cell("Hardness, °dH", was.middle().hardness() * 2, is.map(w -> w.middle().hardness() * 2)));
-            cells.add(cell("Alkalinity, °dH", was.middle().alkalinity(), is.map(w -> w.middle().alkalinity())));
+            cells.add(cell(
+                    "Hardness, °dH",
+                    was.middle().hardness() * 2,
+                    is.map(w -> w.middle().hardness() * 2)));
+            cells.add(cell(
+                    "Alkalinity, °dH",
+                    was.middle().alkalinity(),
+                    is.map(w -> w.middle().alkalinity())));
             String pen = Said.number(1e4 * c.before().conductivity().middle(), 0);
             cells.add(new Plate.Cell(
                     "Conductivity at 25 °C, µS/cm",
                     c.treated()
-                            .map(t -> pen + " → " + Said.number(1e4 * t.conductivity().middle(), 0))
+                            .map(t -> pen + " → "
+                                    + Said.number(1e4 * t.conductivity().middle(), 0))
                             .orElse(pen)));
         });
         cells.add(new Plate.Cell("For machine", s == null ? "none chosen" : s.title() + ", " + s.which()));
@@ -268,9 +298,10 @@ public final class WaterPages implements Routes {
         Map<String, String> troubles = new LinkedHashMap<>();
         Optional<Case> made = made(s, entry, troubles);
         if (made.isEmpty()) {
-            throw new BadForm(troubles.isEmpty()
-                    ? "Nothing was measured yet: the least is hardness and alkalinity"
-                    : String.join(". ", troubles.values()));
+            throw new BadForm(
+                    troubles.isEmpty()
+                            ? "Nothing was measured yet: the least is hardness and alkalinity"
+                            : String.join(". ", troubles.values()));
         }
         Case c = made.get();
         WaterSheet titled = c.how().map(h -> titled(c.sheet(), h.how())).orElse(c.sheet());
@@ -280,14 +311,24 @@ public final class WaterPages implements Routes {
             context.contentType("application/pdf").result(PdfSheet.of(sheet));
         } else {
             // The sheet brings its own style along; scripts it has none.
-            context.header("Content-Security-Policy", "default-src 'none'; style-src 'unsafe-inline'; font-src data:; img-src data:");
+            context.header(
+                    "Content-Security-Policy",
+                    "default-src 'none'; style-src 'unsafe-inline'; font-src data:; img-src data:");
             context.contentType("text/html; charset=utf-8").result(HtmlSheet.of(sheet));
         }
     }
 
     private static WaterSheet titled(WaterSheet w, String how) {
         return new WaterSheet(
-                w.source(), w.title() + ", " + how, w.remarks(), w.measured(), w.waters(), w.assumed(), w.range(),
-                w.use(), w.prices(), w.treatments());
+                w.source(),
+                w.title() + ", " + how,
+                w.remarks(),
+                w.measured(),
+                w.waters(),
+                w.assumed(),
+                w.range(),
+                w.use(),
+                w.prices(),
+                w.treatments());
     }
 }

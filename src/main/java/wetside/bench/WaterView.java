@@ -144,7 +144,8 @@ public record WaterView(
 
     private static String shown(double v) {
         double size = Math.abs(v);
-        return String.format(Locale.ROOT, size >= 10 ? "%.0f" : size >= 1 ? "%.1f" : "%.2f", v).replace('-', '−');
+        return String.format(Locale.ROOT, size >= 10 ? "%.0f" : size >= 1 ? "%.1f" : "%.2f", v)
+                .replace('-', '−');
     }
 
     private static RailBox rail(Verdict.Gauge g, Optional<Verdict.Gauge> then) {

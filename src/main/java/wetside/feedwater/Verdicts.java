@@ -90,7 +90,8 @@ final class Verdicts {
                                 : "outside " + range.name() + ": " + String.join(", ", outside))
                         + odds + "; a taste range says nothing of scale");
         range.items().entrySet().stream()
-                .filter(e -> e.getKey() == BrewingRange.Item.ALKALINITY || range.items().size() == 1)
+                .filter(e -> e.getKey() == BrewingRange.Item.ALKALINITY
+                        || range.items().size() == 1)
                 .findFirst()
                 .ifPresent(e -> gauged(
                         e.getKey().words() + ", " + e.getKey().unit(),
@@ -273,7 +274,11 @@ final class Verdicts {
                         "the fill will not stop by itself: the boiler overfills until the board gives up, and there is no"
                                 + " steam. Lead some raw water round the filter or add minerals";
                 });
-        gauged("conductivity, µS/cm", 1e4 * conductivity.middle(), 1e4 * b.clean().high(), Double.POSITIVE_INFINITY);
+        gauged(
+                "conductivity, µS/cm",
+                1e4 * conductivity.middle(),
+                1e4 * b.clean().high(),
+                Double.POSITIVE_INFINITY);
         return this;
     }
 

@@ -32,8 +32,7 @@ public final class WaterDrawings {
             }
         }
         Composition c = advice.waters().middle();
-        return IonBalance.draw(
-                positive, negative, 1e3 * Math.min(2 * c.hardness(), Math.max(0, c.alkalinity())));
+        return IonBalance.draw(positive, negative, 1e3 * Math.min(2 * c.hardness(), Math.max(0, c.alkalinity())));
     }
 
     /** Calcite's index over temperature, the machine's temperatures marked; after treatment dashed. */

@@ -83,8 +83,12 @@ class WaterPagesTest {
     @Test
     void aTreatmentMovesTheMarksAndKeepsWhereTheyWere() throws Exception {
         String page = entered("/water", tap("treatment", "softening", "leak", "2"));
-        assertThat(page).contains("class=\"before\"").contains("; dashed: treated").contains("salt, a year");
-        Matcher falls = Pattern.compile("mg/l that can fall: ([\\d.]+) → ([\\d.]+)").matcher(page);
+        assertThat(page)
+                .contains("class=\"before\"")
+                .contains("; dashed: treated")
+                .contains("salt, a year");
+        Matcher falls =
+                Pattern.compile("mg/l that can fall: ([\\d.]+) → ([\\d.]+)").matcher(page);
         assertThat(falls.find()).isTrue();
         assertThat(Double.parseDouble(falls.group(2))).isLessThan(0.2 * Double.parseDouble(falls.group(1)));
     }
@@ -100,8 +104,19 @@ class WaterPagesTest {
     @Test
     void whatCannotBeIsToldAtItsFieldAndNothingIsLost() throws Exception {
         String page = entered(
-                "/water", "hardness", "9 furlongs", "alkalinity", "8", "alkalinity-unit", "°dH", "ph", "17",
-                "treatment", "reverse-osmosis", "bypass", "33");
+                "/water",
+                "hardness",
+                "9 furlongs",
+                "alkalinity",
+                "8",
+                "alkalinity-unit",
+                "°dH",
+                "ph",
+                "17",
+                "treatment",
+                "reverse-osmosis",
+                "bypass",
+                "33");
         assertThat(trouble(page, "hardness")).contains("furlongs");
         assertThat(trouble(page, "ph")).contains("between 4.5 and 10.5");
         assertThat(trouble(page, "alkalinity")).isEmpty();
@@ -113,8 +128,19 @@ class WaterPagesTest {
     @Test
     void anAnalysisThatCannotBeIsToldWithTheIonAtFault() throws Exception {
         String page = entered(
-                "/water", "hardness", "9", "hardness-unit", "°dH", "magnesium", "200", "magnesium-unit", "mg/l",
-                "alkalinity", "8", "alkalinity-unit", "°dH");
+                "/water",
+                "hardness",
+                "9",
+                "hardness-unit",
+                "°dH",
+                "magnesium",
+                "200",
+                "magnesium-unit",
+                "mg/l",
+                "alkalinity",
+                "8",
+                "alkalinity-unit",
+                "°dH");
         assertThat(trouble(page, "magnesium")).contains("more than the whole hardness");
         assertThat(page).containsPattern("<details open[^>]*><summary>From a laboratory");
     }
@@ -122,8 +148,18 @@ class WaterPagesTest {
     @Test
     void markupInANameStaysText() throws Exception {
         assertThat(entered("/water", tap("remarks", "x"))).doesNotContain("<script>alert");
-        assertThat(entered("/water", "title", "\"<script>alert(1)</script>", "hardness", "9", "hardness-unit", "°dH",
-                        "alkalinity", "8", "alkalinity-unit", "°dH"))
+        assertThat(entered(
+                        "/water",
+                        "title",
+                        "\"<script>alert(1)</script>",
+                        "hardness",
+                        "9",
+                        "hardness-unit",
+                        "°dH",
+                        "alkalinity",
+                        "8",
+                        "alkalinity-unit",
+                        "°dH"))
                 .doesNotContain("<script>alert")
                 .contains("Calcium");
     }
@@ -134,13 +170,23 @@ class WaterPagesTest {
         HttpResponse<String> kept = opened.post(address, tap("person", "Ines", "keep", "1"));
         assertThat(kept.statusCode()).isEqualTo(303);
         assertThat(opened.get(address).body()).contains("Kept by Ines").contains("value=\"7,6 ± 0.2\"");
-        assertThat(new Register(opened.shop).machine(opened.machine).waterConductivity()).isEqualTo(0.039);
+        assertThat(new Register(opened.shop).machine(opened.machine).waterConductivity())
+                .isEqualTo(0.039);
         var installed = Models.installed(new Register(opened.shop).machine(opened.machine));
-        assertThat(installed.installation().facts().get(wetside.machine.Installation.Fact.CONDUCTIVITY).si())
+        assertThat(installed
+                        .installation()
+                        .facts()
+                        .get(wetside.machine.Installation.Fact.CONDUCTIVITY)
+                        .si())
                 .isCloseTo(0.039, org.assertj.core.data.Offset.offset(1e-6));
-        assertThat(new MachineWaters(opened.shop, Clock.systemUTC()).of(opened.machine).orElseThrow().sheet())
+        assertThat(new MachineWaters(opened.shop, Clock.systemUTC())
+                        .of(opened.machine)
+                        .orElseThrow()
+                        .sheet())
                 .contains("hardness: \"9 drops of 1 °dH\"");
-        assertThat(opened.get(address + "/advice.html").body()).contains("Orrin Street tap").contains("water advice");
+        assertThat(opened.get(address + "/advice.html").body())
+                .contains("Orrin Street tap")
+                .contains("water advice");
         assertThat(opened.get(address + "/advice.pdf").body()).startsWith("%PDF");
     }
 
@@ -149,7 +195,8 @@ class WaterPagesTest {
         HttpResponse<String> answer = opened.post("/water/advice.html", "title", "x");
         assertThat(answer.statusCode()).isEqualTo(422);
         assertThat(answer.body()).contains("the least is hardness and alkalinity");
-        assertThat(opened.get("/machines/file/spring-lever/water/advice.pdf").statusCode()).isEqualTo(404);
+        assertThat(opened.get("/machines/file/spring-lever/water/advice.pdf").statusCode())
+                .isEqualTo(404);
     }
 
     /** Time of the processor, so that a busy computer does not fail it. */
@@ -165,13 +212,18 @@ class WaterPagesTest {
             long start = clock.getCurrentThreadCpuTime();
             Conditioning how = Conditioning.reverseOsmosis("", 0.96, i / 40.0, "");
             Advice treated = Advice.treated(
-                    sheet.waters().treated(how.treat()), sheet.range(), sheet.use(), MachineFacts.NONE, ConstantSet.STANDARD);
+                    sheet.waters().treated(how.treat()),
+                    sheet.range(),
+                    sheet.use(),
+                    MachineFacts.NONE,
+                    ConstantSet.STANDARD);
             String curve = WaterDrawings.curve(raw, index, Optional.of(treated));
             assertThat(WaterView.rows(raw, Optional.of(treated))).isNotEmpty();
             assertThat(curve).contains("dashed").contains("<path");
             taken[i] = (clock.getCurrentThreadCpuTime() - start) / 1e6;
         }
-        double median = Arrays.stream(taken).skip(20).sorted().skip(10).findFirst().orElseThrow();
+        double median =
+                Arrays.stream(taken).skip(20).sorted().skip(10).findFirst().orElseThrow();
         assertThat(median).isLessThan(50);
     }
 }
