@@ -15,8 +15,8 @@ import wetside.plant.Plant;
 class NightTest {
     private static final double NIGHT = 8 * 3600;
 
-    private final Machine machine = MachineFile.bundled("twin-boiler-lever", Kinds.declarations())
-            .newest();
+    private final Machine machine =
+            MachineFile.bundled("twin-boiler-lever", Kinds.declarations()).newest();
 
     private static Run begun(Machine machine) {
         Run run = new Run(Plant.of(Kinds.blueprint(machine)));
@@ -37,13 +37,12 @@ class NightTest {
         for (int k = 0; k < NIGHT / 30; k++) {
             watched.pass(30);
         }
-        assertThat(slept.stepper().steps())
-                .isLessThan(watched.stepper().steps() / 2);
+        assertThat(slept.stepper().steps()).isLessThan(watched.stepper().steps() / 2);
         Map<String, Double> expected = readings(watched);
         readings(slept).forEach((name, value) -> {
             double other = expected.get(name);
-            boolean alike = Double.compare(value, other) == 0
-                    || Math.abs(value - other) <= 1e-9 + 0.005 * Math.abs(other);
+            boolean alike =
+                    Double.compare(value, other) == 0 || Math.abs(value - other) <= 1e-9 + 0.005 * Math.abs(other);
             assertThat(alike).as(name + ": " + value + " for " + other).isTrue();
         });
     }
