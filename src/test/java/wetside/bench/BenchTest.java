@@ -16,11 +16,6 @@ import org.junit.jupiter.api.io.TempDir;
 import wetside.shop.Shop;
 
 class BenchTest {
-    static {
-        // a test plays a browser that another site has led here
-        System.setProperty("jdk.httpclient.allowRestrictedHeaders", "host,origin");
-    }
-
     @TempDir
     static Path folder;
 

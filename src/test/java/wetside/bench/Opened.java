@@ -18,11 +18,6 @@ import wetside.shop.Shop;
 
 /** A bench with one owner and one spring-lever machine, asked over HTTP. */
 final class Opened implements AutoCloseable {
-    static {
-        // must be said before the first client is made, whichever test comes first
-        System.setProperty("jdk.httpclient.allowRestrictedHeaders", "host,origin");
-    }
-
     final Shop shop;
     final Bench bench;
     final long machine;
