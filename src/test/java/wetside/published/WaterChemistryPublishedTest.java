@@ -257,7 +257,8 @@ class WaterChemistryPublishedTest {
         double saturation = TradeIndex.saturationPh(1000, 500, 100, (120 - 32) / 1.8 + 273.15);
         String why = "printed to 0.01";
         published.check("pH of saturation", source, 6.77, saturation, Tolerance.absolute(0.011), why);
-        published.check("Langelier", source, 1.43, TradeIndex.langelier(8.2, saturation), Tolerance.absolute(0.011), why);
+        published.check(
+                "Langelier", source, 1.43, TradeIndex.langelier(8.2, saturation), Tolerance.absolute(0.011), why);
         published.check("Ryznar", source, 5.34, TradeIndex.ryznar(8.2, saturation), Tolerance.absolute(0.011), why);
         Composition c = new Composition(0, 0, 0, 0, 2 / 35.45e3, 150 / 96.06e3, 0, 0, 200 / 50.0435e3, 0);
         published.check(
