@@ -33,7 +33,7 @@ public record Concentration(
         BoilDown.Left kept,
         BoilDown.Left lost,
         boolean brews) {
-    /** Chloride where water is above 100 °C: limit of a maker of stainless plates [mg/l]. */
+    /** Chloride where water is above 100 °C: limit for 316L plates in a data sheet, checks/water.md section 10 [mg/l]. */
     public static final double CHLORIDE = 100;
 
     /** Dissolved solids of a low-pressure boiler before it foams and carries over [mg/l]. */

@@ -189,7 +189,7 @@ final class Verdicts {
                 "chloride on steel",
                 chloride.high() < 0.5 * limit ? Grade.GOOD : chloride.middle() < limit ? Grade.WATCH : Grade.ACT,
                 Said.ranged(chloride, 0, "mg/l") + concentrated(factor),
-                "stress cracking of 316L: at most 100 mg/l from 100 °C (Danfoss, plate exchangers); poorer steels take less."
+                "stress cracking of 316L: at most 100 mg/l from 100 °C (data sheet of plate exchangers); poorer steels take less."
                         + " Guidance, no guarantee");
         gauged("chloride, mg/l", chloride.middle(), 0, 0.5 * limit);
         Ranged larson = waters.of(c -> Math.min(99, TradeIndex.larsonSkold(c)));
