@@ -13,6 +13,7 @@ import wetside.casework.Installed;
 import wetside.diagnosis.Who;
 import wetside.machine.Machine;
 import wetside.machine.Side;
+import wetside.machine.Wording;
 import wetside.page.Block;
 import wetside.page.Level;
 import wetside.page.Sheet;
@@ -52,7 +53,7 @@ public final class CardSheet {
                     words.mayWork()
                             ? List.of(
                                     new Block.Prose(
-                                            CardWords.sentence(card.words().test())),
+                                            Wording.sentence(card.words().test())),
                                     checks())
                             : List.of(checks())));
         }
@@ -140,7 +141,7 @@ public final class CardSheet {
                     level(c.asking().question().effort().who()),
                     c.direct(),
                     List.of(
-                            CardWords.capital(c.asking().procedure().says()),
+                            Wording.capital(c.asking().procedure().says()),
                             c.expected().words(),
                             String.format(Locale.ROOT, "%.0f min", c.minutes()))));
         }

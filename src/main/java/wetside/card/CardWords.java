@@ -7,6 +7,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.stream.Collectors;
 import wetside.diagnosis.Who;
+import wetside.machine.Wording;
 
 /** The sentences of a card, the same in text and on paper. */
 public final class CardWords {
@@ -24,14 +25,14 @@ public final class CardWords {
 
     /** "16 Over-pressure valve". */
     public String title() {
-        String name = capital(card.part().name());
+        String name = Wording.capital(card.part().name());
         return card.number().isPresent() ? card.number().getAsInt() + " " + name : name;
     }
 
     /** Name and text of each fact, in the order of reading. */
     public Map<String, String> facts() {
         Map<String, String> facts = new LinkedHashMap<>();
-        facts.put("What for", capital(card.words().whatFor()) + ".");
+        facts.put("What for", Wording.capital(card.words().whatFor()) + ".");
         facts.put("Know it", knowIt());
         card.lookAlike().ifPresent(other -> facts.put("Not to be taken for", lookAlike(other)));
         facts.put("Who may", whoMay());
@@ -51,14 +52,14 @@ public final class CardWords {
 
     private String knowIt() {
         String mark = card.part().place().mark();
-        return sentence(mark)
+        return Wording.sentence(mark)
                 + (mark.isEmpty() ? "" : " ")
-                + sentence(card.words().knowIt());
+                + Wording.sentence(card.words().knowIt());
     }
 
     private static String lookAlike(LookAlike other) {
         String kind = other.sameKind() ? "the same kind" : "much the same shape";
-        return capital(other.other().name()) + " (" + other.other().number() + "), " + kind + ": "
+        return Wording.capital(other.other().name()) + " (" + other.other().number() + "), " + kind + ": "
                 + String.join("; ", other.differs()) + ".";
     }
 
@@ -66,7 +67,7 @@ public final class CardWords {
         if (mayWork()) {
             return card.level() == Who.OWNER
                     ? "The owner may use and clean it; each failure below says who mends it."
-                    : capital(who(card.level())) + ".";
+                    : Wording.capital(who(card.level())) + ".";
         }
         return "Not for an owner: this part is looked after by a " + who(card.level())
                 + (card.part().place().behind().isEmpty() ? "." : ", the case stays shut.");
@@ -79,7 +80,7 @@ public final class CardWords {
                     ? "Outside the case."
                     : "Behind " + String.join(" and ", behind) + "; the machine file does not say where.";
         }
-        return capital(card.reach().get().words()) + ".";
+        return Wording.capital(card.reach().get().words()) + ".";
     }
 
     private String settings() {
@@ -94,15 +95,16 @@ public final class CardWords {
         Card.Making own =
                 card.makings().stream().filter(Card.Making::own).findFirst().orElseThrow();
         String number = own.part().isEmpty() ? "no part number in the machine file" : own.part();
-        List<String> words = new ArrayList<>(List.of(capital(own.making()) + ": " + number));
+        List<String> words = new ArrayList<>(List.of(Wording.capital(own.making()) + ": " + number));
         Map<String, List<String>> others = new LinkedHashMap<>();
         for (Card.Making m : card.makings()) {
             if (!m.own()) {
                 others.computeIfAbsent(other(m, own), w -> new ArrayList<>()).add(m.making());
             }
         }
-        others.forEach((what, in) -> words.add(
-                capital(others.size() == 1 && in.size() > 1 ? "all others" : String.join(", ", in)) + ": " + what));
+        others.forEach((what, in) ->
+                words.add(Wording.capital(others.size() == 1 && in.size() > 1 ? "all others" : String.join(", ", in))
+                        + ": " + what));
         return String.join(". ", words) + ".";
     }
 
@@ -119,7 +121,7 @@ public final class CardWords {
         return String.format(
                 Locale.ROOT,
                 "%s (%.0f %% of its failures; mended by %s)",
-                capital(f.name()),
+                Wording.capital(f.name()),
                 100 * f.share(),
                 mender(f) == Who.OWNER ? "the owner" : "a " + who(mender(f)));
     }
@@ -155,14 +157,6 @@ public final class CardWords {
         String says = card.words().caution().says();
         int end = says.indexOf("; ");
         String rule = end < 0 ? says : says.substring(0, end);
-        return List.of(capital(rule), end < 0 ? "" : sentence(says.substring(end + 2)));
-    }
-
-    static String sentence(String text) {
-        return text.isEmpty() ? "" : capital(text) + (text.endsWith(".") ? "" : ".");
-    }
-
-    static String capital(String text) {
-        return text.isEmpty() ? "" : text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1);
+        return List.of(Wording.capital(rule), end < 0 ? "" : Wording.sentence(says.substring(end + 2)));
     }
 }

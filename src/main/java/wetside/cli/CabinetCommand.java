@@ -54,11 +54,8 @@ final class CabinetCommand implements Callable<Integer> {
     @Option(names = "--svg", paramLabel = "FILE", description = "write the drawing to a file")
     private String svg;
 
-    @Option(names = "--html", paramLabel = "FILE", description = "write views and tables as a page")
-    private String html;
-
-    @Option(names = "--pdf", paramLabel = "FILE", description = "write views and tables for printing, A4")
-    private String pdf;
+    @Mixin
+    private PaperChoice papers;
 
     @Option(names = "--json", description = "for programs")
     private boolean json;
@@ -76,7 +73,7 @@ final class CabinetCommand implements Callable<Integer> {
                         + " ..., depth: ..., height: ...}"));
         Optional<Fitted> chosen = Optional.ofNullable(part).map(id -> fitted(cabinet, id));
         List<Side> sides = from == null ? cabinet.sides() : List.of(side(from));
-        Written written = new Written(console, svg, html, pdf);
+        Written written = papers.written(console, svg);
         if (json) {
             console.result(Json.print(json(cabinet)));
         } else if (written.isEmpty()) {

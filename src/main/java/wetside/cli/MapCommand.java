@@ -80,11 +80,8 @@ final class MapCommand implements Callable<Integer> {
             description = "write one drawing: the pipes, or --layers; - for the screen")
     private String svg;
 
-    @Option(names = "--html", paramLabel = "FILE", description = "write the drawings as a page")
-    private String html;
-
-    @Option(names = "--pdf", paramLabel = "FILE", description = "write the drawings for A4")
-    private String pdf;
+    @Mixin
+    private PaperChoice papers;
 
     @Option(names = "--dark", description = "--svg for a dark screen; a page follows the reader's own")
     private boolean dark;
@@ -98,7 +95,7 @@ final class MapCommand implements Callable<Integer> {
         MachineFile file = MachineFile.find(name, Kinds.declarations());
         Installed installed = choice.installed(name);
         Measured.Quantity quantity = quantity();
-        Written written = new Written(console, svg, html, pdf);
+        Written written = papers.written(console, svg);
         PartNumbers numbers = PartNumbers.of(file);
         Measured measured = quantity == null ? null : measured(installed).by(quantity);
         List<MachineMap> maps = maps(installed.machine(), numbers, measured);

@@ -62,11 +62,8 @@ final class PartCommand implements Callable<Integer> {
     @Option(names = "--svg", paramLabel = "FILE", description = "write where it is, as a drawing")
     private String svg;
 
-    @Option(names = "--html", paramLabel = "FILE", description = "write the card as a page")
-    private String html;
-
-    @Option(names = "--pdf", paramLabel = "FILE", description = "write the card for printing, A4")
-    private String pdf;
+    @Mixin
+    private PaperChoice papers;
 
     @Option(names = "--json", description = "for programs")
     private boolean json;
@@ -81,7 +78,7 @@ final class PartCommand implements Callable<Integer> {
             throw new BadArgument("--draws is a number from 4 to " + MOST_DRAWS + ", not " + draws);
         }
         Who reader = People.of(who, Who.TECHNICIAN);
-        Written written = new Written(console, svg, html, pdf);
+        Written written = papers.written(console, svg);
         MachineFile file = MachineFile.find(name, Kinds.declarations());
         Installed installed = choice.installed(name);
         Cards cards = new Cards(file, installed, Procedures.bundled());

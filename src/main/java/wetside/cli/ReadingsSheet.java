@@ -3,10 +3,10 @@ package wetside.cli;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import wetside.casework.Expected;
 import wetside.diagnosis.Who;
+import wetside.machine.Wording;
 import wetside.run.Scenario;
 
 /**
@@ -36,14 +36,10 @@ final class ReadingsSheet {
                     .toList();
             if (!here.isEmpty()) {
                 console.line("");
-                console.text("", capital(routine.says()));
+                console.text("", Wording.capital(routine.says()));
                 state(here);
             }
         });
-    }
-
-    private static String capital(String text) {
-        return text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1);
     }
 
     private void state(List<Expected> here) {

@@ -56,11 +56,8 @@ final class TourCommand implements Callable<Integer> {
     @Mixin
     private MachineChoice choice;
 
-    @Option(names = "--html", paramLabel = "FILE", description = "write a page that needs no other file")
-    private String html;
-
-    @Option(names = "--pdf", paramLabel = "FILE", description = "write it for printing on A4")
-    private String pdf;
+    @Mixin
+    private PaperChoice papers;
 
     @Option(names = "--json", description = "for programs")
     private boolean json;
@@ -74,7 +71,7 @@ final class TourCommand implements Callable<Integer> {
         List<Follow> wanted = wanted();
         MachineFile file = MachineFile.find(name, Kinds.declarations());
         Installed installed = choice.installed(name);
-        Written written = new Written(console, null, html, pdf);
+        Written written = papers.written(console);
         PartNumbers numbers = PartNumbers.of(file);
         List<Tour> tours = wanted.stream()
                 .map(f -> Telling.of(f, installed.machine(), numbers, installed.feed()))

@@ -2,6 +2,7 @@ package wetside.cli;
 
 import java.util.Locale;
 import wetside.diagnosis.Who;
+import wetside.machine.Wording;
 import wetside.page.Block;
 import wetside.tour.Tour;
 import wetside.tour.TourSheet;
@@ -41,14 +42,10 @@ final class TourText {
         if (step instanceof Tour.Stop s) {
             String number = s.number() == 0 ? "" : String.valueOf(s.number());
             String place = s.place().isEmpty() ? "" : ": " + s.place();
-            console.text(in + String.format(Locale.ROOT, "%3s  ", number), capital(s.name()) + place);
+            console.text(in + String.format(Locale.ROOT, "%3s  ", number), Wording.capital(s.name()) + place);
             console.text(in + "     ", TourSheet.said(s));
         } else {
             console.text(in, ((Tour.Turn) step).words());
         }
-    }
-
-    private static String capital(String text) {
-        return text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1);
     }
 }

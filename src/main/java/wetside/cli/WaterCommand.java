@@ -47,11 +47,8 @@ final class WaterCommand implements Callable<Integer> {
             description = "the day it was last descaled; dates are then said as well")
     private String from;
 
-    @Option(names = "--html", paramLabel = "FILE", description = "write advice for the owner as a page")
-    private String html;
-
-    @Option(names = "--pdf", paramLabel = "FILE", description = "write advice for the owner for printing, A4")
-    private String pdf;
+    @Mixin
+    private PaperChoice papers;
 
     @Option(names = "--json", description = "for programs")
     private boolean json;
@@ -66,7 +63,7 @@ final class WaterCommand implements Callable<Integer> {
             throw new BadArgument("say which water sheet, such as examples/water/tap.yaml; or compare, or recipe");
         }
         LocalDate day = day(from);
-        Written written = new Written(console, null, html, pdf);
+        Written written = papers.written(console);
         WaterSheet read = WaterSheet.read(Path.of(sheet));
         MachineFacts facts = facts(machine, choice);
         Advice advice = Advice.of(read, facts, set(constants));

@@ -3,12 +3,12 @@ package wetside.feedwater;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import wetside.analysis.Content;
 import wetside.analysis.Measured;
 import wetside.analysis.WaterSheet;
+import wetside.machine.Wording;
 import wetside.page.Block;
 import wetside.page.Level;
 import wetside.page.Sheet;
@@ -84,14 +84,10 @@ public final class WaterPage {
             rows.add(new Block.Row(
                     null,
                     v.grade() == Verdict.Grade.ACT,
-                    List.of(v.concern(), v.grade().word(), v.value() + ". " + capital(v.reason()) + ".")));
+                    List.of(v.concern(), v.grade().word(), v.value() + ". " + Wording.capital(v.reason()) + ".")));
         }
         return new Block.Table(
                 List.of(Block.Column.words("About"), Block.Column.words("Verdict"), Block.Column.words("Why")), rows);
-    }
-
-    private static String capital(String s) {
-        return s.isEmpty() || s.startsWith("pH") ? s : s.substring(0, 1).toUpperCase(Locale.ROOT) + s.substring(1);
     }
 
     private Block balance() {

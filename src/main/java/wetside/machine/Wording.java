@@ -2,9 +2,10 @@ package wetside.machine;
 
 import java.util.Collection;
 import java.util.List;
+import java.util.Locale;
 import wetside.units.Nearest;
 
-/** Lists of names as messages say them. */
+/** Names and sentences as messages and pages say them. */
 public final class Wording {
     private static final int LONGEST_LIST = 24;
 
@@ -14,6 +15,20 @@ public final class Wording {
     public static String nearest(String said, Collection<String> names) {
         List<String> near = Nearest.all(said, names);
         return listed(near.stream().map(n -> "\"" + n + "\"").toList(), " or ");
+    }
+
+    /** As it begins a line: with a capital, unless a small letter belongs to a name of the trade (pH). */
+    public static String capital(String text) {
+        return text.isEmpty() || text.startsWith("pH")
+                ? text
+                : text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1);
+    }
+
+    /** With a capital and a full stop. */
+    public static String sentence(String text) {
+        return text.isEmpty() || ".!?".indexOf(text.charAt(text.length() - 1)) >= 0
+                ? capital(text)
+                : capital(text) + ".";
     }
 
     /** "a, b and c"; long lists are cut. */

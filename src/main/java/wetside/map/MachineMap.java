@@ -15,6 +15,7 @@ import wetside.drawing.Theme;
 import wetside.machine.Component;
 import wetside.machine.Machine;
 import wetside.machine.Medium;
+import wetside.machine.Wording;
 
 /** The map of a machine: chosen layers, laid out, and drawn on request. */
 public final class MachineMap {
@@ -87,7 +88,7 @@ public final class MachineMap {
     /** What it is a map of, e.g. "Water, steam, drain". */
     public String title() {
         String words = plan.layers().stream().map(Layer::word).collect(Collectors.joining(", "));
-        return words.substring(0, 1).toUpperCase(java.util.Locale.ROOT) + words.substring(1);
+        return Wording.capital(words);
     }
 
     /** Width of the drawing by its height. */

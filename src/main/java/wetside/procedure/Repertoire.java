@@ -12,6 +12,7 @@ import java.util.stream.Stream;
 import wetside.kind.Kinds;
 import wetside.machine.Component;
 import wetside.machine.Machine;
+import wetside.machine.Wording;
 import wetside.plant.Plant;
 import wetside.run.Names;
 import wetside.run.Scenario;
@@ -154,7 +155,7 @@ public final class Repertoire {
                 t.beyond());
         Map<String, String> words = during.words();
         String here = station.isEmpty() ? "" : " (" + station + ")";
-        String begin = station.isEmpty() ? "" : station.substring(0, 1).toUpperCase() + station.substring(1) + ": ";
+        String begin = station.isEmpty() ? "" : Wording.capital(station) + ": ";
         return new Procedure(
                 named(p.id(), station),
                 p.sort(),

@@ -10,6 +10,7 @@ import wetside.kind.Words;
 import wetside.machine.Component;
 import wetside.machine.Machine;
 import wetside.machine.Medium;
+import wetside.machine.Wording;
 
 /** What is said of each part on one walk: the words of its kind, another sentence for each part of the kind, and none twice. */
 final class KindWords {
@@ -56,7 +57,7 @@ final class KindWords {
         if (told < sentences.size()) {
             return fresh(filled(sentences.get(told), c, around), before, around);
         }
-        return fresh(Naming.capital("it " + words.whatFor() + "."), before, around);
+        return fresh(Wording.capital("it " + words.whatFor() + "."), before, around);
     }
 
     private List<String> sentences(Words words, Around around) {
@@ -103,7 +104,7 @@ final class KindWords {
         String from = around.from() == null ? "what is before it" : naming.the(around.from());
         String next = around.next().isEmpty() ? "what follows" : naming.all(around.next());
         String on = fastenedTo(c).isEmpty() ? "what it guards" : naming.all(fastenedTo(c));
-        return Naming.capital(
+        return Wording.capital(
                 sentence.replace("{from}", from).replace("{next}", next).replace("{on}", on));
     }
 

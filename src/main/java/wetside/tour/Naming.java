@@ -2,7 +2,6 @@ package wetside.tour;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import wetside.drawing.PartNumbers;
 import wetside.machine.Component;
 import wetside.machine.Machine;
@@ -60,9 +59,5 @@ final class Naming {
                 .map(Machine.Panel::name)
                 .toList();
         return Wording.inWords(names) + " off";
-    }
-
-    static String capital(String text) {
-        return text.isEmpty() ? text : text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1);
     }
 }

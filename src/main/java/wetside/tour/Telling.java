@@ -124,7 +124,7 @@ public final class Telling {
 
     private void turn(int depth, String sentence, Component here, String next) {
         String words = sentence.replace("{here}", naming.the(here)).replace("{next}", next);
-        steps.add(new Tour.Turn(Naming.capital(words), depth));
+        steps.add(new Tour.Turn(Wording.capital(words), depth));
     }
 
     private void onwards(Visit visit, boolean begins, int depth) {

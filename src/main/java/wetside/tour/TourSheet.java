@@ -2,6 +2,7 @@ package wetside.tour;
 
 import java.util.ArrayList;
 import java.util.List;
+import wetside.machine.Wording;
 import wetside.page.Block;
 import wetside.page.Level;
 import wetside.page.Sheet;
@@ -86,7 +87,7 @@ public final class TourSheet {
     private static Block.Stop stop(Tour.Step step) {
         if (step instanceof Tour.Stop s) {
             String mark = s.number() == 0 ? "·" : String.valueOf(s.number());
-            return new Block.Stop(mark, Naming.capital(s.name()), s.place(), said(s), s.depth());
+            return new Block.Stop(mark, Wording.capital(s.name()), s.place(), said(s), s.depth());
         }
         return new Block.Stop("", "", "", ((Tour.Turn) step).words(), step.depth());
     }
