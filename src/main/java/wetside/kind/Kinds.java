@@ -3,6 +3,7 @@ package wetside.kind;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 import wetside.blueprint.Blueprint;
 import wetside.machine.Component;
 import wetside.machine.Declaration;
@@ -114,9 +115,15 @@ public final class Kinds {
     /** All parts of a machine, written down by their kinds; what looks into a boiler after the boilers. */
     public static Blueprint blueprint(Machine machine) {
         Blueprint b = new Blueprint(machine);
-        machine.components().stream().filter(c -> !looksIn(c)).forEach(c -> of(c).build(c, b));
-        machine.components().stream().filter(Kinds::looksIn).forEach(c -> of(c).build(c, b));
+        inBuildingOrder(machine).forEach(c -> of(c).build(c, b));
         return b;
+    }
+
+    /** What is screwed into another part's wall comes after it: it asks where that part's water stands. */
+    static List<Component> inBuildingOrder(Machine machine) {
+        return Stream.of(false, true)
+                .flatMap(looking -> machine.components().stream().filter(c -> looksIn(c) == looking))
+                .toList();
     }
 
     private static boolean looksIn(Component c) {

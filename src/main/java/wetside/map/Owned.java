@@ -1,64 +1,26 @@
 package wetside.map;
 
 import java.util.ArrayList;
-import java.util.HashMap;
-import java.util.HashSet;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
-import java.util.Set;
 import wetside.blueprint.Blueprint;
 import wetside.blueprint.FluidPlan;
-import wetside.kind.Kinds;
-import wetside.machine.Component;
+import wetside.kind.Authorship;
 import wetside.machine.Machine;
 import wetside.machine.Medium;
 import wetside.machine.Port;
 
-/** A machine's blueprint, and which component wrote which branch into it. */
+/** What passes, begins and ends in each component, by what its kind has written into the blueprint. */
 final class Owned {
     private final Machine machine;
-    private final Blueprint blueprint;
-    private final Map<String, List<FluidPlan.Branch>> branches = new LinkedHashMap<>();
-    private final Map<String, FluidPlan.Loop> circulation = new HashMap<>();
-    private final Set<String> sources = new HashSet<>();
-    private final Set<String> sinks = new HashSet<>();
-    private final Map<String, List<Integer>> ends = new LinkedHashMap<>();
+    private final Authorship authors;
 
     Owned(Machine machine) {
         this.machine = machine;
-        blueprint = new Blueprint(machine);
-        machine.components().forEach(this::build);
-    }
-
-    private void build(Component c) {
-        FluidPlan fluid = blueprint.fluid();
-        int before = fluid.branches().size();
-        int held = fluid.takeOffs().size();
-        int opened = fluid.openings().size();
-        int given = fluid.outlets().size();
-        int circling = fluid.loops().size();
-        Kinds.of(c).build(c, blueprint);
-        branches.put(
-                c.id(),
-                List.copyOf(fluid.branches().subList(before, fluid.branches().size())));
-        List<Integer> nodes = new ArrayList<>();
-        fluid.takeOffs().subList(held, fluid.takeOffs().size()).forEach(t -> nodes.add(t.node()));
-        fluid.openings().subList(opened, fluid.openings().size()).forEach(o -> nodes.add(o.node()));
-        if (fluid.openings().size() > opened) {
-            sources.add(c.id());
-        } else if (fluid.outlets().size() > given) {
-            sinks.add(c.id());
-        }
-        fluid.loops().subList(circling, fluid.loops().size()).forEach(l -> {
-            nodes.addAll(List.of(l.upper(), l.lower()));
-            circulation.put(c.id(), l);
-        });
-        ends.put(c.id(), nodes);
+        authors = Authorship.of(machine);
     }
 
     Blueprint blueprint() {
-        return blueprint;
+        return authors.blueprint();
     }
 
     Machine machine() {
@@ -66,7 +28,7 @@ final class Owned {
     }
 
     List<FluidPlan.Branch> branches(String component) {
-        return branches.get(component);
+        return authors.of(component).branches();
     }
 
     boolean isFluid(Machine.End end) {
@@ -78,26 +40,38 @@ final class Owned {
     }
 
     int node(Machine.End end) {
-        return blueprint.node(machine.component(end.component()), end.port());
+        return blueprint().node(machine.component(end.component()), end.port());
     }
 
     /** True when anything can pass between the component and the line joined there. */
     boolean passes(Machine.End end) {
         int node = node(end);
-        return ends.get(end.component()).contains(node)
-                || branches.get(end.component()).stream().anyMatch(b -> b.from() == node || b.to() == node);
+        return ends(end.component()).contains(node)
+                || branches(end.component()).stream().anyMatch(b -> b.from() == node || b.to() == node);
+    }
+
+    /** Nodes where something is kept, begins or goes round inside the component. */
+    private List<Integer> ends(String component) {
+        Authorship.Share share = authors.of(component);
+        List<Integer> nodes = new ArrayList<>();
+        share.takeOffs().forEach(t -> nodes.add(t.node()));
+        share.openings().forEach(o -> nodes.add(o.node()));
+        share.loops().forEach(l -> nodes.addAll(List.of(l.upper(), l.lower())));
+        return nodes;
+    }
+
+    private boolean gives(String component) {
+        return !authors.of(component).openings().isEmpty();
     }
 
     /** Lets something out itself. */
     boolean letsOut(String component) {
-        return sinks.contains(component);
+        return !gives(component) && !authors.of(component).outlets().isEmpty();
     }
 
     /** Something begins or ends in it: a boiler, a supply, an outlet. */
     boolean isEnd(String component) {
-        return sources.contains(component)
-                || sinks.contains(component)
-                || !ends.get(component).isEmpty();
+        return letsOut(component) || !ends(component).isEmpty();
     }
 
     /**
@@ -106,12 +80,13 @@ final class Owned {
      */
     int outward(Machine.End end) {
         int node = node(end);
-        int votes = sources.contains(end.component()) ? 1 : 0;
-        FluidPlan.Loop loop = circulation.get(end.component());
-        if (loop != null && (loop.upper() == node || loop.lower() == node)) {
-            return loop.lower() == node ? 1 : -1;
+        int votes = gives(end.component()) ? 1 : 0;
+        for (FluidPlan.Loop loop : authors.of(end.component()).loops()) {
+            if (loop.upper() == node || loop.lower() == node) {
+                return loop.lower() == node ? 1 : -1;
+            }
         }
-        for (FluidPlan.Branch b : branches.get(end.component())) {
+        for (FluidPlan.Branch b : branches(end.component())) {
             if (!(b.law() instanceof FluidPlan.Passage)) {
                 votes += b.to() == node ? 3 : 0;
                 votes -= b.from() == node ? 3 : 0;

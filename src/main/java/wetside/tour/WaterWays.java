@@ -3,15 +3,12 @@ package wetside.tour;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Deque;
-import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Set;
-import wetside.blueprint.Blueprint;
 import wetside.blueprint.FluidPlan;
-import wetside.kind.Kinds;
+import wetside.kind.Authorship;
 import wetside.machine.Component;
 import wetside.machine.Machine;
 import wetside.machine.Medium;
@@ -26,42 +23,14 @@ final class WaterWays {
     private static final double ABOVE = 0.005;
 
     private final Machine machine;
-    private final Blueprint blueprint;
-    private final Map<String, Own> own = new HashMap<>();
-
-    /** What one part has written. */
-    private record Own(
-            List<FluidPlan.Branch> branches,
-            List<FluidPlan.TakeOff> takeOffs,
-            List<FluidPlan.Loop> loops,
-            List<FluidPlan.Opening> openings) {}
+    private final Authorship authors;
 
     /** A way out of one part to the port of another. */
     record Exit(Machine.End from, Machine.End to, boolean circulates) {}
 
     WaterWays(Machine machine) {
         this.machine = machine;
-        blueprint = new Blueprint(machine);
-        machine.components().forEach(this::build);
-    }
-
-    private void build(Component c) {
-        FluidPlan fluid = blueprint.fluid();
-        int branches = fluid.branches().size();
-        int takeOffs = fluid.takeOffs().size();
-        int loops = fluid.loops().size();
-        int openings = fluid.openings().size();
-        Kinds.of(c).build(c, blueprint);
-        own.put(
-                c.id(),
-                new Own(
-                        List.copyOf(fluid.branches()
-                                .subList(branches, fluid.branches().size())),
-                        List.copyOf(fluid.takeOffs()
-                                .subList(takeOffs, fluid.takeOffs().size())),
-                        List.copyOf(fluid.loops().subList(loops, fluid.loops().size())),
-                        List.copyOf(fluid.openings()
-                                .subList(openings, fluid.openings().size()))));
+        authors = Authorship.of(machine);
     }
 
     Machine machine() {
@@ -72,7 +41,7 @@ final class WaterWays {
     List<Machine.End> sources(boolean endless) {
         List<Machine.End> sources = new ArrayList<>();
         for (Component c : machine.components()) {
-            for (FluidPlan.Opening o : own.get(c.id()).openings()) {
+            for (FluidPlan.Opening o : authors.of(c.id()).openings()) {
                 Set<Integer> reached = reached(c, o.node());
                 ports(c).stream()
                         .filter(p -> o.stock() == FluidPlan.ALWAYS == endless && reached.contains(node(c, p)))
@@ -88,26 +57,26 @@ final class WaterWays {
     /** Ports of vessels that open into steam, each with something joined to it. */
     List<Machine.End> steamPorts(Component c) {
         return ports(c).stream()
-                .filter(p -> own.get(c.id()).takeOffs().stream().anyMatch(t -> t.node() == node(c, p) && isSteam(t)))
+                .filter(p -> authors.of(c.id()).takeOffs().stream().anyMatch(t -> t.node() == node(c, p) && isSteam(t)))
                 .map(p -> new Machine.End(c.id(), p.name()))
                 .filter(end -> !across(end).isEmpty())
                 .toList();
     }
 
     private boolean isSteam(FluidPlan.TakeOff t) {
-        return t.height() > blueprint.fluid().vessel(t.vessel()).fill() + ABOVE;
+        return t.height() > authors.blueprint().fluid().vessel(t.vessel()).fill() + ABOVE;
     }
 
     /** The part's own vessel stands partly empty, so that steam gathers in it. */
     boolean isPartlyFilled(Component c) {
-        return own.get(c.id()).takeOffs().stream()
-                .anyMatch(
-                        t -> isSteam(t) && blueprint.fluid().vessel(t.vessel()).fill() < 0.95);
+        return authors.of(c.id()).takeOffs().stream()
+                .anyMatch(t -> isSteam(t)
+                        && authors.blueprint().fluid().vessel(t.vessel()).fill() < 0.95);
     }
 
     /** Nothing passes through the part: it only feels what stands in front of it. */
     boolean isDeadEnd(Component c) {
-        Own o = own.get(c.id());
+        Authorship.Share o = authors.of(c.id());
         return o.branches().isEmpty()
                 && o.takeOffs().isEmpty()
                 && o.loops().isEmpty()
@@ -117,7 +86,7 @@ final class WaterWays {
     /** Whether anything can enter the part there. */
     boolean takesIn(Machine.End end) {
         Component c = machine.component(end.component());
-        Own o = own.get(c.id());
+        Authorship.Share o = authors.of(c.id());
         int node = node(end);
         return isDeadEnd(c)
                 || o.branches().stream().anyMatch(b -> b.from() == node)
@@ -142,7 +111,7 @@ final class WaterWays {
 
     /** Always open, and the same from either end. */
     private boolean isPlain(Component c) {
-        Own o = own.get(c.id());
+        Authorship.Share o = authors.of(c.id());
         return !o.branches().isEmpty()
                 && o.takeOffs().isEmpty()
                 && o.loops().isEmpty()
@@ -157,13 +126,13 @@ final class WaterWays {
         int entry = node(in);
         Set<Integer> reached = reached(c, entry);
         if (isPlain(c) && reached.size() == 1) {
-            own.get(c.id()).branches().forEach(b -> reached.addAll(List.of(b.from(), b.to())));
+            authors.of(c.id()).branches().forEach(b -> reached.addAll(List.of(b.from(), b.to())));
         }
         List<Exit> exits = new ArrayList<>();
         for (Port p : ports(c)) {
             Machine.End out = new Machine.End(c.id(), p.name());
             if (!out.equals(in) && reached.contains(node(out))) {
-                boolean ring = own.get(c.id()).loops().stream().anyMatch(l -> l.lower() == node(out));
+                boolean ring = authors.of(c.id()).loops().stream().anyMatch(l -> l.lower() == node(out));
                 across(out).stream().filter(this::takesIn).forEach(to -> exits.add(new Exit(out, to, ring)));
             }
         }
@@ -184,7 +153,7 @@ final class WaterWays {
     }
 
     private Set<Integer> reached(Component c, int entry) {
-        Own o = own.get(c.id());
+        Authorship.Share o = authors.of(c.id());
         Set<Integer> reached = new LinkedHashSet<>(Set.of(entry));
         Deque<Integer> open = new ArrayDeque<>(reached);
         while (!open.isEmpty()) {
@@ -204,7 +173,7 @@ final class WaterWays {
 
     /** All ports something can go out by, wherever it came in. */
     List<Machine.End> outs(Component c) {
-        Own o = own.get(c.id());
+        Authorship.Share o = authors.of(c.id());
         return ports(c).stream()
                 .filter(p -> o.branches().stream().anyMatch(b -> b.to() == node(c, p))
                         || o.takeOffs().stream().anyMatch(t -> t.node() == node(c, p)))
@@ -233,10 +202,10 @@ final class WaterWays {
     }
 
     private int node(Component c, Port p) {
-        return blueprint.node(c, p.name());
+        return authors.blueprint().node(c, p.name());
     }
 
     int node(Machine.End end) {
-        return blueprint.node(machine.component(end.component()), end.port());
+        return authors.blueprint().node(machine.component(end.component()), end.port());
     }
 }
