@@ -103,7 +103,7 @@ class TemperatureControllerTest {
                 .part("supply", new DcSupply())
                 .part("controller", new TemperatureController())
                 .set("controller", TemperatureController.SENSOR, 2)
-                .part("sensor", new PtSensor())
+                .part("sensor", RisingSensor.platinum())
                 .wire("switch.line out", "supply.line")
                 .wire("switch.neutral out", "supply.neutral")
                 .wire("supply.plus", "controller.plus")
