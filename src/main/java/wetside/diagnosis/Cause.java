@@ -1,5 +1,7 @@
 package wetside.diagnosis;
 
+import java.util.regex.Pattern;
+
 /**
  * One explanation of the complaint: a fault of a part, a wrong setting, a wrong installation, or "works as it should".
  *
@@ -30,5 +32,10 @@ public record Cause(String id, String words, double weight, String component, Re
     /** Id of two causes at once, in whatever order they are named. */
     public static String pair(String one, String other) {
         return one.compareTo(other) < 0 ? one + AND + other : other + AND + one;
+    }
+
+    /** The ids of which a pair's is made; of one cause its own. */
+    public static String[] each(String id) {
+        return id.split(Pattern.quote(AND));
     }
 }

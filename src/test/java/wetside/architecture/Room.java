@@ -47,14 +47,17 @@ enum Room {
             "a map asks the twin what joins what and what flows, and the drawing room how to show it",
             "units machine blueprint kind plant run drawing"),
     SHOP("a workshop's data outlives every page that shows it", "units"),
+    DEPARTMENT(
+            "the one place where the shop's jobs and the inference meet; it knows no page",
+            "units machine kind diagnosis casework shop"),
     BENCH(
             "the browser is a door like the command line: it shows what others compute and keep",
             "units physics water machine analysis blueprint kind plant run procedure diagnosis casework feedwater drawing"
-                    + " page cabinet card tour map shop"),
+                    + " page cabinet card tour map shop department"),
     CLI(
             "the command line is one of several doors, so nothing behind it may know it",
             "units physics water machine analysis blueprint kind plant run procedure diagnosis casework feedwater drawing"
-                    + " page cabinet card tour map shop bench judging");
+                    + " page cabinet card tour map shop department bench judging");
 
     final String reason;
     private final List<String> mayUse;

@@ -56,6 +56,8 @@ class LearningPublishedTest {
         Counts births = Counts.of(1, 1).with(437, 543);
         published.check("share of girls", BIRTHS, 0.446029, births.mean(0), SIX, DIGITS);
         published.check("its sd", BIRTHS, 0.015854, births.sd(0), SIX, DIGITS);
+        published.check("its 2.5 % limit", BIRTHS, 0.4151, births.quantile(0, 0.025), Tolerance.digit(1e-4), DIGITS);
+        published.check("its 97.5 % limit", BIRTHS, 0.4772, births.quantile(0, 0.975), Tolerance.digit(1e-4), DIGITS);
         Counts workshop = Counts.of(4, 3, 2, 1);
         Counts closed = workshop.with(9, 1, 4, 0);
         double[] expected = {0.541667, 0.166667, 0.25, 0.041667};

@@ -11,10 +11,25 @@ public final class Inference {
     private final float[][] columns;
 
     private Inference(Library library, Assumptions assumptions) {
+        this(library, assumptions, Pool.of(library), new float[library.causes().size()][]);
+    }
+
+    private Inference(Library library, Assumptions assumptions, Pool pool, float[][] columns) {
         this.library = library;
         this.assumptions = assumptions;
-        pool = Pool.of(library);
-        columns = new float[library.causes().size()][];
+        this.pool = pool;
+        this.columns = columns;
+    }
+
+    /**
+     * The same signatures with the causes weighted otherwise, as in {@code other}. How often causes are does not change
+     * what an unknown one would read, so all that was made ready serves both.
+     */
+    public Inference weighted(Library other) {
+        if (other.signatures() != library.signatures()) {
+            throw new IllegalArgumentException("another library's signatures");
+        }
+        return other == library ? this : new Inference(other, assumptions, pool, columns);
     }
 
     public static Inference of(Library library) {

@@ -1,8 +1,10 @@
 package wetside.diagnosis.learning;
 
 import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.HashMap;
 import java.util.List;
-import java.util.Optional;
+import java.util.Map;
 import java.util.function.Predicate;
 import wetside.diagnosis.Cause;
 import wetside.diagnosis.Library;
@@ -48,7 +50,7 @@ public record Experience(List<ClosedJob> jobs, double strength, double keeps) {
 
     /** The library with weights from all jobs: for finding causes where the complaint is among the observations. */
     public Library applied(Library library, int month) {
-        return weighted(library, learnt(shipped(library), library, month, job -> true));
+        return weighted(library, month, job -> true, false);
     }
 
     /**
@@ -56,46 +58,69 @@ public record Experience(List<ClosedJob> jobs, double strength, double keeps) {
      * the observations, or it would count twice.
      */
     public Library applied(Library library, int month, String complaint) {
-        double[] all = learnt(shipped(library), library, month, job -> true);
-        return weighted(
-                library, learnt(all, library, month, job -> job.complaint().equals(complaint)));
+        return weighted(library, month, job -> job.complaint().equals(complaint), true);
     }
 
-    private static double[] shipped(Library library) {
-        double sum = library.causes().stream().mapToDouble(Cause::weight).sum();
-        return library.causes().stream().mapToDouble(c -> c.weight() / sum).toArray();
+    /** Shares of causes as believed of this shop now, as a distribution. */
+    public Counts shares(List<Cause> causes, int month) {
+        double[] shipped = shipped(causes);
+        double[] counts = counts(shipped, causes, month, job -> true);
+        return Counts.of(counts);
     }
 
-    private double[] learnt(double[] prior, Library library, int month, Predicate<ClosedJob> counts) {
-        double[] weight = new double[prior.length];
-        double all = strength;
-        for (int c = 0; c < weight.length; c++) {
-            weight[c] = strength * prior[c];
+    /** What is left of a job's weight in a month. */
+    public double left(ClosedJob job, int month) {
+        return Math.pow(keeps, Math.max(0, month - job.month()));
+    }
+
+    /** A shop without jobs gets the very library it came with. */
+    private Library weighted(Library library, int month, Predicate<ClosedJob> counts, boolean byComplaint) {
+        if (jobs.isEmpty()) {
+            return library;
         }
-        for (ClosedJob job : jobs) {
-            if (counts.test(job)) {
-                double left = Math.pow(keeps, Math.max(0, month - job.month()));
-                for (int c = 0; c < weight.length; c++) {
-                    double credit = Optional.ofNullable(
-                                    job.credit().get(library.causes().get(c).id()))
-                            .orElse(0.0);
-                    weight[c] += left * credit;
-                    all += left * credit;
-                }
+        List<Cause> causes = library.causes();
+        double[] weights = normal(counts(shipped(causes), causes, month, job -> true));
+        if (byComplaint) {
+            weights = normal(counts(weights, causes, month, counts));
+        }
+        List<Cause> weighted = new ArrayList<>();
+        for (int c = 0; c < weights.length; c++) {
+            Cause cause = causes.get(c);
+            weighted.add(new Cause(cause.id(), cause.words(), weights[c], cause.component(), cause.repair()));
+        }
+        return new Library(weighted, library.questions(), library.signatures());
+    }
+
+    private static double[] shipped(List<Cause> causes) {
+        return normal(causes.stream().mapToDouble(Cause::weight).toArray());
+    }
+
+    private static double[] normal(double[] weights) {
+        double sum = Arrays.stream(weights).sum();
+        return Arrays.stream(weights).map(w -> w / sum).toArray();
+    }
+
+    /** Prior counts and the jobs' together; what was thought impossible here stays so, and its jobs are not of here. */
+    private double[] counts(double[] prior, List<Cause> causes, int month, Predicate<ClosedJob> which) {
+        Map<String, Integer> place = new HashMap<>();
+        double[] counts = new double[prior.length];
+        for (int c = 0; c < counts.length; c++) {
+            counts[c] = strength * prior[c];
+            if (prior[c] > 0) {
+                place.put(causes.get(c).id(), c);
             }
         }
-        for (int c = 0; c < weight.length; c++) {
-            weight[c] /= all;
+        for (ClosedJob job : jobs) {
+            if (which.test(job)) {
+                double left = left(job, month);
+                job.credit().forEach((cause, credit) -> {
+                    Integer c = place.get(cause);
+                    if (c != null) {
+                        counts[c] += left * credit;
+                    }
+                });
+            }
         }
-        return weight;
-    }
-
-    private static Library weighted(Library library, double[] weights) {
-        List<Cause> causes = new ArrayList<>();
-        for (int c = 0; c < weights.length; c++) {
-            Cause cause = library.causes().get(c);
-            causes.add(new Cause(cause.id(), cause.words(), weights[c], cause.component(), cause.repair()));
-        }
-        return new Library(causes, library.questions(), library.signatures());
+        return counts;
     }
 }
