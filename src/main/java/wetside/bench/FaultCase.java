@@ -23,6 +23,7 @@ import wetside.shop.RegisteredMachine;
  * @param complaint in the owner's words, "" for none
  * @param known     in the order it was said
  * @param job       null for none
+ * @param rates     how often causes are in this shop
  */
 public record FaultCase(
         String address,
@@ -31,7 +32,8 @@ public record FaultCase(
         Plate plate,
         String complaint,
         List<Known> known,
-        Job job) {
+        Job job,
+        ShopRates rates) {
     /** A name and value of a form or a link. */
     public record Field(String name, String value) {}
 
@@ -56,6 +58,12 @@ public record FaultCase(
             next = '&';
         }
         return link.toString();
+    }
+
+    /** The same as if this shop had closed nothing. */
+    FaultCase byShippedRates() {
+        ShopRates shipped = new ShopRates(rates.practice(), rates.complaint(), false, rates.now());
+        return new FaultCase(address, fields, machine, plate, complaint, known, job, shipped);
     }
 
     /** What is known, as the inference takes it; what this machine cannot be asked (any more) says nothing. */

@@ -7,6 +7,7 @@ import java.util.Locale;
 import java.util.Set;
 import wetside.casework.Session;
 import wetside.diagnosis.Effort;
+import wetside.diagnosis.Library;
 import wetside.diagnosis.Observation;
 import wetside.diagnosis.Who;
 import wetside.diagnosis.inference.Alike;
@@ -26,8 +27,11 @@ final class FaultCauses {
     private final Display units;
     private final Evidence evidence;
     private final Posterior posterior;
+    private final Library shipped;
 
-    FaultCauses(Session session, FaultCase about, Display units) {
+    /** @param shipped the same causes as weighted before any job of this shop */
+    FaultCauses(Session session, FaultCase about, Display units, Library shipped) {
+        this.shipped = shipped;
         this.session = session;
         this.about = about;
         this.units = units;
@@ -117,14 +121,20 @@ final class FaultCauses {
         if (r.position() == posterior.somethingElse()) {
             return List.of();
         }
-        return evidence.of(r.position()).stream()
+        List<FaultView.Line> reasons = new ArrayList<>();
+        evidence.of(r.position()).stream()
                 .filter(w -> w.strength() != Evidence.Strength.NONE)
                 .limit(most)
                 .map(w -> new FaultView.Line(
                         w.speaksFor() ? "+" : "−",
                         said(w.observation()),
                         w.strength().name().toLowerCase(Locale.ROOT)))
-                .toList();
+                .forEach(reasons::add);
+        FaultView.Line often = about.rates().reason(session, r.position(), shipped);
+        if (often != null) {
+            reasons.add(often);
+        }
+        return reasons;
     }
 
     String said(Observation o) {

@@ -20,6 +20,7 @@ import wetside.machine.MachineFile;
 import wetside.shop.Answer;
 import wetside.shop.Answered;
 import wetside.shop.Job;
+import wetside.shop.Outcomes;
 import wetside.shop.RegisteredMachine;
 import wetside.units.Display;
 
@@ -28,9 +29,12 @@ public final class FaultPages implements Routes {
     private static final int LONGEST = 200;
     private static final String KNOWN = "known";
     private static final char BETWEEN = '~';
+    private static final String RATES = "rates";
+    private static final String SHIPPED = "shipped";
     /** What a script asks for: the page without what stands round it. */
     private static final String PIECE = "X-Piece";
 
+    private static final double WORTH_KEEPING = 0.002;
     private static final int YEAR = 365 * 24 * 3600;
 
     private final Workshop workshop;
@@ -56,6 +60,7 @@ public final class FaultPages implements Routes {
         routes.post("/jobs/{number}/fault/answers", c -> answer(c, ofJob(c)));
         routes.post("/jobs/{number}/fault/back", c -> takeBack(c, ofJob(c)));
         routes.post("/jobs/{number}/fault/finding", c -> found(c, ofJob(c)));
+        routes.post("/jobs/{number}/fault/rates", c -> rates(c, ofJob(c)));
         routes.get("/fault", c -> {
             if (c.queryParam("machine") == null) {
                 pages.show(c, "faultchoice", "Fault finding", "Fault finding", choices());
@@ -67,6 +72,7 @@ public final class FaultPages implements Routes {
         routes.get("/fault/sharp", c -> sharp(c, free(c)));
         routes.post("/fault/answers", c -> answer(c, free(c)));
         routes.post("/fault/back", c -> takeBack(c, free(c)));
+        routes.post("/fault/rates", c -> rates(c, free(c)));
     }
 
     private static List<Choice> choices() {
@@ -95,14 +101,28 @@ public final class FaultPages implements Routes {
 
     private FaultCase ofJob(Context context) {
         Job job = Numbers.job(workshop, context);
+        RegisteredMachine machine = workshop.register().machine(job.machineId());
+        List<FaultCase.Known> known =
+                answered.standing(job.id()).stream().map(FaultPages::known).toList();
+        Outcomes.Wanted wanted = workshop.outcomes().wanted(job.id());
+        String complaint = known.stream().anyMatch(k -> k.asked().equals(wanted.complaint())) ? "" : wanted.complaint();
         return new FaultCase(
                 "/jobs/" + job.number() + "/fault",
                 List.of(),
-                workshop.register().machine(job.machineId()),
+                machine,
                 Plate.of(workshop, job, Frame.units(context)),
                 job.complaint(),
-                answered.standing(job.id()).stream().map(FaultPages::known).toList(),
-                job);
+                known,
+                job,
+                rates(machine, complaint, wanted.shopRates()));
+    }
+
+    private ShopRates rates(RegisteredMachine machine, String complaint, boolean on) {
+        return new ShopRates(
+                workshop.ledger().of(machine.file()),
+                complaint,
+                on,
+                workshop.clock().instant());
     }
 
     private static FaultCase.Known known(Answer answer) {
@@ -142,7 +162,11 @@ public final class FaultPages implements Routes {
                 new Plate.Cell("Job", "none"),
                 new Plate.Cell("Machine", workshop.models().title(machine)),
                 new Plate.Cell("Fed from", feed)));
-        return new FaultCase("/fault", fields, machine, plate, "", known, null);
+        boolean on = !given(context, RATES).equals(SHIPPED);
+        if (!on) {
+            fields.add(new FaultCase.Field(RATES, SHIPPED));
+        }
+        return new FaultCase("/fault", fields, machine, plate, "", known, null, rates(machine, "", on));
     }
 
     private static MachineFile unknown(String name) {
@@ -161,7 +185,7 @@ public final class FaultPages implements Routes {
 
     private Libraries.Ground ground(FaultCase about) {
         Set<String> read = about.known().stream().map(FaultCase.Known::asked).collect(Collectors.toSet());
-        return libraries.of(about.key(), about::installed, read);
+        return libraries.of(about.key(), about::installed, read, about.rates());
     }
 
     private static Who who(Context context) {
@@ -226,6 +250,19 @@ public final class FaultPages implements Routes {
                 .orElseThrow(() -> new BadForm("This machine has no reading '" + id + "'"));
     }
 
+    /** By the shipped rates: what a job teaches must not depend on what was learnt before. */
+    private String believed(Context context, FaultCase about) {
+        Posterior posterior = views(context, about.byShippedRates()).session().posterior();
+        return posterior.ranking().stream()
+                .filter(r -> r.share() >= WORTH_KEEPING && r.position() != posterior.somethingElse())
+                .map(r -> quoted(r.id()) + String.format(Locale.ROOT, ":%.4f", r.share()))
+                .collect(Collectors.joining(","));
+    }
+
+    private static String quoted(String text) {
+        return '"' + text.replace("\\", "\\\\").replace("\"", "\\\"") + '"';
+    }
+
     private void answer(Context context, FaultCase about) {
         Form form = new Form(context);
         String asked = form.needed("asked", LONGEST);
@@ -281,6 +318,22 @@ public final class FaultPages implements Routes {
         }
     }
 
+    /** With this shop's rates, or with those that come with the program, for this case only. */
+    private void rates(Context context, FaultCase about) {
+        boolean on = !about.rates().on();
+        if (about.job() != null) {
+            workshop.outcomes().want(about.job().number(), on, new Form(context).person());
+            context.redirect(about.address(), HttpStatus.SEE_OTHER);
+        } else {
+            List<FaultCase.Field> fields = new ArrayList<>(about.fields());
+            fields.removeIf(f -> f.name().equals(RATES));
+            if (!on) {
+                fields.add(new FaultCase.Field(RATES, SHIPPED));
+            }
+            context.redirect(FaultCase.linked(about.address(), fields), HttpStatus.SEE_OTHER);
+        }
+    }
+
     private void found(Context context, FaultCase about) {
         Session session = views(context, about).session();
         if (session == null || !session.isFound()) {
@@ -293,11 +346,12 @@ public final class FaultPages implements Routes {
                 + about.known().size() + " answers";
         String detail = String.format(
                 Locale.ROOT,
-                "{\"cause\":\"%s\",\"share\":%.4f,\"low\":%.4f,\"high\":%.4f}",
-                best.id().replace("\\", "\\\\").replace("\"", "\\\""),
+                "{\"cause\":%s,\"share\":%.4f,\"low\":%.4f,\"high\":%.4f,\"believed\":{%s}}",
+                quoted(best.id()),
                 best.share(),
                 range.low(),
-                range.high());
+                range.high(),
+                believed(context, about));
         answered.found(about.job().id(), best.id(), new Form(context).person(), words, detail);
         context.redirect(about.address(), HttpStatus.SEE_OTHER);
     }

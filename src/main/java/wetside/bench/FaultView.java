@@ -15,6 +15,7 @@ import wetside.page.Level;
  * @param sharp  how far the signatures are
  * @param seen   what can be added out of turn
  * @param person who is at the screen
+ * @param rates  whose rates the causes begin with
  */
 public record FaultView(
         FaultCase about,
@@ -27,7 +28,14 @@ public record FaultView(
         Sharp sharp,
         List<Seen> seen,
         String refused,
-        String person) {
+        String person,
+        Rates rates) {
+    /**
+     * @param choice whether there are jobs to use or to leave aside
+     * @param on     whether they are used
+     */
+    public record Rates(String words, boolean choice, boolean on) {}
+
     /** Who may be on the line. */
     public record Person(Level level, String word, String shortWord, String link, boolean here) {}
 

@@ -37,14 +37,14 @@ final class FaultViews {
     }
 
     Session session() {
-        return ground.session(observations, who);
+        return ground.session(observations, who, about.rates());
     }
 
     /** @param wanted the step somebody chose, "" for the best */
     FaultView view(String wanted) {
         Session session = session();
-        Session early = session == null ? ground.look(observations, who) : session;
-        FaultCauses causes = early == null ? null : new FaultCauses(early, about, units);
+        Session early = session == null ? ground.look(observations, who, about.rates()) : session;
+        FaultCauses causes = early == null ? null : new FaultCauses(early, about, units, ground.shipped());
         FaultView.Step step = null;
         Optional<Asking> chosen =
                 ground.casework.asking(wanted).filter(a -> a.question().effort().allowed(who));
@@ -70,7 +70,8 @@ final class FaultViews {
                 sharp(),
                 seen(),
                 refused ? "That step is not for whoever is on the line now: this one is." : "",
-                person);
+                person,
+                about.rates().view());
     }
 
     private List<FaultView.Person> people(String wanted) {

@@ -286,6 +286,7 @@ public record JobView(
             case "yours" -> "For the owner to do";
             case "ours" -> "For us to do next";
             case "answer" -> "Answer";
+            case "counts", "rates" -> "Rates";
             default -> "Note";
         };
     }

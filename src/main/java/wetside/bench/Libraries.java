@@ -7,6 +7,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.function.Supplier;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import wetside.casework.Casework;
@@ -32,6 +33,7 @@ final class Libraries implements AutoCloseable {
     private static final Logger LOG = LoggerFactory.getLogger(Libraries.class);
     private static final int USUAL = 64;
     private static final int KEPT = 12;
+    private static final int MOST_RATED = 8;
     /** Machines computed at a time: a small one need not wait for the first block of a large one. */
     private static final int AT_ONCE = 2;
     /** Half of the computer stays free for the pages. */
@@ -64,6 +66,7 @@ final class Libraries implements AutoCloseable {
                 return size() > 48;
             }
         };
+        private final Map<Object, Inference> rated = new HashMap<>();
         private volatile Inference inference;
         private Inference look;
         private LibraryBuild looking;
@@ -73,6 +76,8 @@ final class Libraries implements AutoCloseable {
         private long begunAt;
         private long asked;
         private Set<String> read = Set.of();
+        /** Whoever asked last asks again. */
+        private volatile ShopRates lastRates;
 
         private Ground(Installed installed) {
             this.installed = installed;
@@ -107,12 +112,29 @@ final class Libraries implements AutoCloseable {
         }
 
         /** What follows from answers, computed once for as long as nothing changes; null while there is nothing to go by. */
-        synchronized Session session(Observations observations, Who who) {
+        synchronized Session session(Observations observations, Who who, ShopRates rates) {
             if (inference == null) {
                 return null;
             }
+            Inference rated = rated(rates);
             return sessions.computeIfAbsent(
-                    List.of(observations.entered(), who), key -> new Session(casework, inference, observations, who));
+                    List.of(observations.entered(), who, rates.key()),
+                    key -> new Session(casework, rated, observations, who));
+        }
+
+        /** Worked out once for as long as neither the signatures nor the jobs change. */
+        private Inference rated(ShopRates rates) {
+            if (rated.size() > MOST_RATED) {
+                rated.clear();
+            }
+            return rated.computeIfAbsent(
+                    rates.key(), key -> inference.weighted(rates.on(inference.library())));
+        }
+
+        /** The causes as they come, whatever this shop has closed; null while there is nothing. */
+        synchronized Library shipped() {
+            Inference any = inference == null ? look : inference;
+            return any == null ? null : any.library();
         }
 
         private void arrived(Library library) {
@@ -121,9 +143,10 @@ final class Libraries implements AutoCloseable {
                 looking = null;
                 inference = fresh;
                 sessions.clear();
+                rated.clear();
             }
             // whoever comes first does not wait for what all begin with
-            session(Observations.none(), Who.OWNER).advice();
+            session(Observations.none(), Who.OWNER, lastRates).advice();
         }
 
         private void further() {
@@ -153,8 +176,10 @@ final class Libraries implements AutoCloseable {
         }
 
         /** The causes after a first look, from draws of what was read only; null when there is none or it is overtaken. */
-        synchronized Session look(Observations observations, Who who) {
-            return look == null || inference != null ? null : new Session(casework, look, observations, who);
+        synchronized Session look(Observations observations, Who who, ShopRates rates) {
+            return look == null || inference != null
+                    ? null
+                    : new Session(casework, look.weighted(rates.on(look.library())), observations, who);
         }
 
         private synchronized void begin(LibraryBuild first) {
@@ -179,11 +204,12 @@ final class Libraries implements AutoCloseable {
     record Sharpness(int drawn, int wanted, long done, long total, double minutes, boolean looking, boolean broken) {}
 
     /** The signatures of a machine as installed; begins to compute what there is not. */
-    Ground of(String key, java.util.function.Supplier<Installed> installed, Set<String> read) {
+    Ground of(String key, Supplier<Installed> installed, Set<String> read, ShopRates rates) {
         synchronized (grounds) {
             Ground ground = grounds.computeIfAbsent(key, k -> new Ground(installed.get()));
             ground.asked = System.nanoTime();
             ground.read = read;
+            ground.lastRates = rates;
             if (grounds.size() > KEPT) {
                 grounds.values().stream()
                         .filter(g -> g != ground && !g.taken)

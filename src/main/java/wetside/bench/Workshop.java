@@ -1,9 +1,11 @@
 package wetside.bench;
 
 import java.time.Clock;
+import wetside.department.Ledger;
 import wetside.shop.Closing;
 import wetside.shop.Jobs;
 import wetside.shop.MachineWaters;
+import wetside.shop.Outcomes;
 import wetside.shop.Photos;
 import wetside.shop.Readings;
 import wetside.shop.Register;
@@ -23,8 +25,14 @@ record Workshop(
         Photos photos,
         Closing closing,
         MachineWaters waters,
+        Outcomes outcomes,
+        Ledger ledger,
         Models models) {
     Workshop(Shop shop, Clock clock) {
+        this(shop, clock, new Outcomes(shop, clock));
+    }
+
+    private Workshop(Shop shop, Clock clock, Outcomes outcomes) {
         this(
                 shop,
                 clock,
@@ -36,6 +44,8 @@ record Workshop(
                 new Photos(shop, clock),
                 new Closing(shop, clock),
                 new MachineWaters(shop, clock),
+                outcomes,
+                new Ledger(outcomes),
                 new Models());
     }
 }

@@ -52,7 +52,7 @@ final class Ending {
     }
 
     /** The first of "one; another. When: then". */
-    private static String sign(String words) {
+    static String sign(String words) {
         return words.split("; |\\.? ?When: ", 2)[0];
     }
 

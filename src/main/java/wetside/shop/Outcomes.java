@@ -23,6 +23,8 @@ public final class Outcomes {
     private static final String TELLING =
             "(e.sort IN ('signs', 'state', 'finding', 'proof', 'counts') OR e.corrects IS NOT NULL)";
 
+    private static final String SHOP = "Fault finding by this shop's rates again";
+    private static final String SHIPPED = "Fault finding by shipped rates only";
     private static final String LEFT_OUT = "Left out of the learnt rates: ";
 
     private final Shop shop;
@@ -178,6 +180,34 @@ public final class Outcomes {
         shop.change(h -> {
             String words = reason.isEmpty() ? "Counts in the learnt rates again" : LEFT_OUT + reason;
             Jobs.add(h, Jobs.id(h, number), now, "counts", who, words, "{}", null);
+            return null;
+        });
+    }
+
+    /**
+     * What a job's timeline says of the rates its own fault finding shall begin with.
+     *
+     * @param complaint the first sign kept at intake, "" for none
+     * @param shopRates whether the shop's own are wanted
+     */
+    public record Wanted(String complaint, boolean shopRates) {}
+
+    public Wanted wanted(long jobId) {
+        return shop.read(h -> {
+            String last = "SELECT words FROM entry WHERE job_id = :job AND sort = :sort ORDER BY id DESC LIMIT 1";
+            Optional<String> signs =
+                    h.createQuery(last).bind("job", jobId).bind("sort", "signs").mapTo(String.class).findOne();
+            Optional<String> rates =
+                    h.createQuery(last).bind("job", jobId).bind("sort", "rates").mapTo(String.class).findOne();
+            return new Wanted(signs.map(Ending::sign).orElse(""), !rates.equals(Optional.of(SHIPPED)));
+        });
+    }
+
+    /** Has a job's fault finding begin with the shop's rates, or with those that come with the program only. */
+    public void want(long number, boolean shopRates, String who) {
+        String now = clock.instant().toString();
+        shop.change(h -> {
+            Jobs.add(h, Jobs.id(h, number), now, "rates", who, shopRates ? SHOP : SHIPPED, "{}", null);
             return null;
         });
     }

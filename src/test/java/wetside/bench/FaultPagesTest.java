@@ -10,6 +10,8 @@ import java.net.http.HttpResponse;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.time.Clock;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.AfterAll;
@@ -17,8 +19,12 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import wetside.department.Counted;
+import wetside.department.Ledger;
 import wetside.shop.Answered;
+import wetside.shop.JobState;
 import wetside.shop.Jobs;
+import wetside.shop.Outcomes;
 import wetside.shop.Register;
 import wetside.shop.RegisteredMachine;
 import wetside.shop.Shop;
@@ -34,6 +40,7 @@ class FaultPagesTest {
     private static Bench bench;
     private static Jobs jobs;
     private static long machine;
+    private static String file;
     private static String formerCache;
     private static String formerDraws;
 
@@ -50,6 +57,7 @@ class FaultPagesTest {
         Register register = new Register(shop);
         Path stand = Path.of(
                 FaultPagesTest.class.getResource("/wetside/cli/stand.yaml").toURI());
+        file = stand.toString();
         long owner = register.owner("R. Osgood", "", "", "");
         machine = register.machine(new RegisteredMachine(
                 0, "S 1", stand.toString(), "A", "", owner, "mains", 2e5, null, 230.0, null, null, "", "", 0));
@@ -228,5 +236,68 @@ class FaultPagesTest {
                 post("/fault/answers", "machine", "thermoblock", "asked", "power lamp", "said", "don't know");
         assertThat(page.uri().getQuery()).contains("known=power+lamp~don");
         assertThat(known(page.body())).contains("1 answer").contains("Don’t know");
+    }
+
+    /** Everything under "Causes" but whose rates they are. */
+    private String causesNow() throws Exception {
+        String all = causes(get(at("")).body());
+        return all.substring(0, all.indexOf("class=\"rates\""));
+    }
+
+    @Test
+    void aProvedJobMovesTheNextCaseAndReopenedItNeverWas() throws Exception {
+        String before = causesNow();
+        assertThat(causes(get(at("")).body())).contains("no closed job of this shop on this model counts yet");
+        List<Long> closed = new ArrayList<>();
+        for (int i = 0; i < 6; i++) {
+            long other = jobs.open(machine, "the lamp stays dark", "owner");
+            post("/jobs/" + other + "/finding", "cause", "lamp: dead", "version", version(other));
+            for (String proof : new Ledger(new Outcomes(shop, Clock.systemUTC()))
+                    .of(file).model().orElseThrow().proofs().get("lamp: dead")) {
+                post("/jobs/" + other + "/proof", "what", proof, "result", "passed", "version", version(other));
+            }
+            move(other, JobState.DONE);
+            closed.add(other);
+        }
+        String page = causes(get(at("")).body());
+        assertThat(page).contains("6 jobs of this shop count; shipped rates as 50.").contains("Use shipped rates only");
+        assertThat(causesNow()).isNotEqualTo(before).contains("how often, before any answer");
+
+        assertThat(causes(post(at("/rates")).body())).contains("Shipped rates only; 6 jobs of this shop left aside.");
+        assertThat(causesNow()).isEqualTo(before);
+        assertThat(get("/jobs/" + number).body()).contains("Fault finding by shipped rates only");
+        post(at("/rates"));
+        assertThat(causesNow()).isNotEqualTo(before);
+
+        for (long other : closed) {
+            move(other, JobState.ON_BENCH);
+        }
+        assertThat(causesNow()).isEqualTo(before);
+    }
+
+    private static String version(long job) {
+        return "" + jobs.byNumber(job).orElseThrow().version();
+    }
+
+    private static void move(long job, JobState to) throws Exception {
+        assertThat(post("/jobs/" + job + "/state", "state", to.name(), "version", version(job))
+                        .statusCode())
+                .isEqualTo(200);
+    }
+
+    /** What was believed is kept with the finding, and counts once the job is done. */
+    @Test
+    void aFindingKeepsWhatWasBelieved() throws Exception {
+        post(at("/answers"), "asked", "mains cock stands", "said", "shut");
+        post(at("/answers"), "asked", "pump gauge at rest, cold", "reading", "0");
+        post(at("/answers"), "asked", "power lamp", "said", "lit");
+        post(at("/finding"));
+        move(number, JobState.DONE);
+        Counted counted =
+                new Ledger(new Outcomes(shop, Clock.systemUTC())).of(file).jobs().get(0);
+        assertThat(counted.by()).isEqualTo(Counted.By.BELIEF);
+        assertThat(counted.closed().credit().get(counted.outcome().finding())).isBetween(0.8, 1.0);
+        assertThat(counted.closed().whole()).isBetween(0.8, 1.0001);
+        move(number, JobState.ON_BENCH);
     }
 }

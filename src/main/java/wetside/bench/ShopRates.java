@@ -1,0 +1,70 @@
+package wetside.bench;
+
+import java.time.Instant;
+import java.time.temporal.ChronoUnit;
+import java.util.List;
+import wetside.casework.Session;
+import wetside.department.Practice;
+import wetside.diagnosis.Cause;
+import wetside.diagnosis.Library;
+
+/**
+ * How often causes are in this shop, for one fault finding.
+ *
+ * @param practice  jobs closed on this model
+ * @param complaint the sign kept at intake while no answer says it, "" for none
+ * @param on        whether they are used
+ * @param now       what jobs are old by
+ */
+record ShopRates(Practice practice, String complaint, boolean on, Instant now) {
+    /** What sessions made with these rates are kept under. */
+    Object key() {
+        return counts() ? List.of(practice.edition(), complaint, now.truncatedTo(ChronoUnit.DAYS)) : "shipped";
+    }
+
+    private boolean counts() {
+        return on && practice.counting() > 0;
+    }
+
+    /** The very same library where no job counts or the shop's rates are not wanted. */
+    Library on(Library library) {
+        return counts() ? practice.on(library, complaint, now) : library;
+    }
+
+    /** What stands under the causes. */
+    FaultView.Rates view() {
+        int n = practice.counting();
+        long shipped = Math.round(practice.experience().strength());
+        String jobs = n == 1 ? "1 job" : n + " jobs";
+        String words = n == 0
+                ? "Shipped rates: no closed job of this shop on this model counts yet."
+                : on
+                        ? jobs + " of this shop " + (n == 1 ? "counts" : "count") + "; shipped rates as " + shipped + "."
+                        : "Shipped rates only; " + jobs + " of this shop left aside.";
+        return new FaultView.Rates(words, n > 0, on);
+    }
+
+    /** How often a cause is, before any answer; null where shop and shipped rates are one. */
+    FaultView.Line reason(Session session, int position, Library shipped) {
+        if (!counts() || position >= shipped.causes().size()) {
+            return null;
+        }
+        double was = share(shipped, position);
+        double is = share(session.inference().library(), position);
+        double ratio = was > 0 ? is / was : 1;
+        String strength = Math.max(ratio, 1 / ratio) >= 3 ? "some" : Math.max(ratio, 1 / ratio) >= 1.25 ? "slight" : "";
+        return new FaultView.Line(
+                ratio >= 1 ? "+" : "−",
+                "how often, before any answer: " + per(was) + " shipped, " + per(is) + " with this shop’s jobs",
+                strength);
+    }
+
+    private static double share(Library library, int position) {
+        double all = library.causes().stream().mapToDouble(Cause::weight).sum();
+        return library.causes().get(position).weight() / all;
+    }
+
+    private static String per(double share) {
+        return Spoken.number(100 * share, share < 0.1 ? 0.1 : 1) + " %";
+    }
+}
