@@ -7,7 +7,6 @@ import java.util.Locale;
 import java.util.Set;
 import wetside.casework.Session;
 import wetside.diagnosis.Effort;
-import wetside.diagnosis.Library;
 import wetside.diagnosis.Observation;
 import wetside.diagnosis.Who;
 import wetside.diagnosis.inference.Alike;
@@ -23,17 +22,12 @@ final class FaultCauses {
     private static final double LEFT_WHEN_FOUND = 1.4;
 
     private final Session session;
-    private final FaultCase about;
     private final Display units;
     private final Evidence evidence;
     private final Posterior posterior;
-    private final Library shipped;
 
-    /** @param shipped the same causes as weighted before any job of this shop */
-    FaultCauses(Session session, FaultCase about, Display units, Library shipped) {
-        this.shipped = shipped;
+    FaultCauses(Session session, Display units) {
         this.session = session;
-        this.about = about;
         this.units = units;
         evidence = session.evidence();
         posterior = session.posterior();
@@ -130,10 +124,7 @@ final class FaultCauses {
                         said(w.observation()),
                         w.strength().name().toLowerCase(Locale.ROOT)))
                 .forEach(reasons::add);
-        FaultView.Line often = about.rates().reason(session, r.position(), shipped);
-        if (often != null) {
-            reasons.add(often);
-        }
+        ShopRates.reason(session, r.position()).ifPresent(reasons::add);
         return reasons;
     }
 

@@ -44,7 +44,7 @@ final class FaultViews {
     FaultView view(String wanted) {
         Session session = session();
         Session early = session == null ? ground.look(observations, who, about.rates()) : session;
-        FaultCauses causes = early == null ? null : new FaultCauses(early, about, units, ground.shipped());
+        FaultCauses causes = early == null ? null : new FaultCauses(early, units);
         FaultView.Step step = null;
         Optional<Asking> chosen =
                 ground.casework.asking(wanted).filter(a -> a.question().effort().allowed(who));

@@ -119,7 +119,7 @@ final class Libraries implements AutoCloseable {
             Inference rated = rated(rates);
             return sessions.computeIfAbsent(
                     List.of(observations.entered(), who, rates.key()),
-                    key -> new Session(casework, rated, observations, who));
+                    key -> new Session(casework, rated, inference.library(), observations, who));
         }
 
         /** Worked out once for as long as neither the signatures nor the jobs change. */
@@ -129,12 +129,6 @@ final class Libraries implements AutoCloseable {
             }
             return rated.computeIfAbsent(
                     rates.key(), key -> inference.weighted(rates.on(inference.library())));
-        }
-
-        /** The causes as they come, whatever this shop has closed; null while there is nothing. */
-        synchronized Library shipped() {
-            Inference any = inference == null ? look : inference;
-            return any == null ? null : any.library();
         }
 
         private void arrived(Library library) {
@@ -179,7 +173,8 @@ final class Libraries implements AutoCloseable {
         synchronized Session look(Observations observations, Who who, ShopRates rates) {
             return look == null || inference != null
                     ? null
-                    : new Session(casework, look.weighted(rates.on(look.library())), observations, who);
+                    : new Session(
+                            casework, look.weighted(rates.on(look.library())), look.library(), observations, who);
         }
 
         private synchronized void begin(LibraryBuild first) {

@@ -3,9 +3,9 @@ package wetside.bench;
 import java.time.Instant;
 import java.time.temporal.ChronoUnit;
 import java.util.List;
+import java.util.Optional;
 import wetside.casework.Session;
 import wetside.department.Practice;
-import wetside.diagnosis.Cause;
 import wetside.diagnosis.Library;
 
 /**
@@ -44,24 +44,16 @@ record ShopRates(Practice practice, String complaint, boolean on, Instant now) {
         return new FaultView.Rates(words, n > 0, on);
     }
 
-    /** How often a cause is, before any answer; null where shop and shipped rates are one. */
-    FaultView.Line reason(Session session, int position, Library shipped) {
-        if (!counts() || position >= shipped.causes().size()) {
-            return null;
-        }
-        double was = share(shipped, position);
-        double is = share(session.inference().library(), position);
-        double ratio = was > 0 ? is / was : 1;
-        String strength = Math.max(ratio, 1 / ratio) >= 3 ? "some" : Math.max(ratio, 1 / ratio) >= 1.25 ? "slight" : "";
-        return new FaultView.Line(
-                ratio >= 1 ? "+" : "−",
-                "how often, before any answer: " + per(was) + " shipped, " + per(is) + " with this shop’s jobs",
-                strength);
-    }
-
-    private static double share(Library library, int position) {
-        double all = library.causes().stream().mapToDouble(Cause::weight).sum();
-        return library.causes().get(position).weight() / all;
+    /** How often a cause is before any answer; empty where shop and shipped rates are one. */
+    static Optional<FaultView.Line> reason(Session session, int position) {
+        return session.often(position).map(o -> {
+            double ratio = Math.max(o.here() / o.shipped(), o.shipped() / o.here());
+            return new FaultView.Line(
+                    o.here() > o.shipped() ? "+" : "−",
+                    "how often, before any answer: " + per(o.shipped()) + " shipped, " + per(o.here())
+                            + " with this shop’s jobs",
+                    ratio >= 3 ? "some" : ratio >= 1.25 ? "slight" : "");
+        });
     }
 
     private static String per(double share) {

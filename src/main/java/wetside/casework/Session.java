@@ -5,6 +5,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.UnaryOperator;
+import wetside.diagnosis.Cause;
 import wetside.diagnosis.Earlier;
 import wetside.diagnosis.Library;
 import wetside.diagnosis.Observation;
@@ -34,7 +36,9 @@ public final class Session {
     private final Casework casework;
     private final Who who;
     private final Pairs pairs;
+    private UnaryOperator<Library> rates = UnaryOperator.identity();
     private Library library;
+    private Library shipped;
     private Inference singles;
     private Observations observations = Observations.none();
     private Observations earlier = Observations.none();
@@ -56,7 +60,13 @@ public final class Session {
      * @param inference as {@link #inference} made it, which many sessions may share
      */
     public Session(Casework casework, Inference inference, Observations observations, Who who) {
+        this(casework, inference, null, observations, who);
+    }
+
+    /** @param shipped the library as it came, where the inference weighs its causes by a shop's rates */
+    public Session(Casework casework, Inference inference, Library shipped, Observations observations, Who who) {
         this.casework = casework;
+        this.shipped = shipped;
         this.who = who;
         pairs = new Pairs(casework);
         singles = inference;
@@ -73,10 +83,33 @@ public final class Session {
     /** Goes on with a library of more draws. */
     public void sharpen(Library library) {
         this.library = library;
-        singles = earlier.size() == 0
-                ? inference(library)
-                : Inference.of(Earlier.columns(Footprint.withoutSilent(library), earlier));
+        shipped = Footprint.withoutSilent(library);
+        Library rated = rates.apply(shipped);
+        singles = Inference.of(earlier.size() == 0 ? rated : Earlier.columns(rated, earlier));
         believe();
+    }
+
+    /** Takes the rates of a shop in the place of the shipped ones: the same library with other weights. */
+    public void rates(UnaryOperator<Library> ofShop) {
+        rates = ofShop;
+        sharpen(library);
+    }
+
+    /** How often a cause is before any answer: as shipped, and as it is taken here. */
+    public record Often(double shipped, double here) {}
+
+    /** Empty where both are one. */
+    public Optional<Often> often(int position) {
+        if (shipped == null || position >= shipped.causes().size()) {
+            return Optional.empty();
+        }
+        Often often = new Often(often(shipped, position), often(singles.library(), position));
+        return Math.abs(often.here - often.shipped) < 1e-12 ? Optional.empty() : Optional.of(often);
+    }
+
+    private static double often(Library library, int position) {
+        double all = library.causes().stream().mapToDouble(Cause::weight).sum();
+        return library.causes().get(position).weight() / all;
     }
 
     /** Takes what this machine read when nothing was wrong with it: its own normal narrows the tolerances. */

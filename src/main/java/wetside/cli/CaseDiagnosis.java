@@ -21,6 +21,7 @@ final class CaseDiagnosis {
     private final Console console;
     private final CaseFile given;
     private final Casework casework;
+    private final ShopChoice shop;
     private final Who who;
     private final int draws;
     private final boolean json;
@@ -30,7 +31,9 @@ final class CaseDiagnosis {
      * @param who    overrides the case when not null
      * @param whyNot part of the name of a cause to be held against the best, or null
      */
-    CaseDiagnosis(Console console, CaseFile given, Who who, int draws, boolean json, String whyNot) {
+    CaseDiagnosis(
+            Console console, CaseFile given, ShopChoice shop, Who who, int draws, boolean json, String whyNot) {
+        this.shop = shop;
         this.console = console;
         this.given = given;
         this.who = who == null ? given.who() : who;
@@ -52,9 +55,9 @@ final class CaseDiagnosis {
         Session session = session(found, library);
         PairTrial.on(session, console);
         if (json) {
-            console.result(Json.print(FindingJson.of(session, given.installed(), given.complaint(), whyNot)));
+            console.result(Json.print(FindingJson.of(session, given.installed(), given.complaint(), shop, whyNot)));
         } else {
-            new FindingText(console, session, draws).whole(given.installed(), given.complaint());
+            new FindingText(console, session, draws).whole(given.installed(), given.complaint(), shop);
             if (whyNot != null) {
                 console.line("");
                 console.line("Why not");
@@ -77,6 +80,7 @@ final class CaseDiagnosis {
 
     private Session session(List<Observation> found, Library library) {
         Session session = new Session(casework, library, who);
+        shop.on(session);
         session.earlier(
                 Observations.of(given.earlier().stream().map(this::observation).toList()));
         found.forEach(session::learn);

@@ -1,5 +1,6 @@
 package wetside.cli;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import wetside.casework.Answers;
@@ -55,7 +56,8 @@ final class CausesText {
         var range = posterior.range(r.position());
         line(number + " ", r.words(), FindingText.percent(r.share()), range(range.low(), range.high()));
         if (r.position() != posterior.somethingElse()) {
-            List<String> reasons = reasons(evidence.of(r.position()), REASONS);
+            List<String> reasons = new ArrayList<>(reasons(evidence.of(r.position()), REASONS));
+            session.often(r.position()).map(CausesText::often).ifPresent(reasons::add);
             if (!reasons.isEmpty() && reasons.equals(above)) {
                 console.line("      reasons as above");
             } else {
@@ -63,6 +65,15 @@ final class CausesText {
             }
             above = reasons;
         }
+    }
+
+    private static String often(Session.Often o) {
+        return String.format(
+                Locale.ROOT,
+                "%s before any answer %.1f %% here, shipped %.1f %%",
+                o.here() > o.shipped() ? "+" : "−",
+                100 * o.here(),
+                100 * o.shipped());
     }
 
     private static String range(double low, double high) {

@@ -38,6 +38,9 @@ final class DiagnoseCommand implements Callable<Integer> {
     @Mixin
     private MachineChoice choice;
 
+    @Mixin
+    private ShopChoice shop;
+
     @Option(
             names = "--who",
             paramLabel = "WHO",
@@ -72,16 +75,20 @@ final class DiagnoseCommand implements Callable<Integer> {
             if (!choice.given().isEmpty()) {
                 throw new BadArgument(Wording.inWords(choice.given()) + ": write that into the case, " + file);
             }
-            return new CaseDiagnosis(console, CaseFile.read(file), said, draws, json, whyNot).tell();
+            CaseFile given = CaseFile.read(file);
+            shop.read(given.installed().machine());
+            return new CaseDiagnosis(console, given, shop, said, draws, json, whyNot).tell();
         }
         if (whyNot != null) {
             throw new BadArgument("--why-not goes with a case file; in the talk, type: why not " + whyNot);
         }
         Installed installed = choice.installed(subject);
+        shop.read(installed.machine());
         return new Dialogue(
                         console,
                         installed,
                         installed.casework(Procedures.bundled()),
+                        shop,
                         said == null ? Who.OWNER : said,
                         draws,
                         json)

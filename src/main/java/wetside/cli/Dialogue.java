@@ -24,6 +24,7 @@ final class Dialogue {
     private final Installed installed;
     private final Casework casework;
     private final Askings askings;
+    private final ShopChoice shop;
     private final Who who;
     private final int draws;
     private final boolean json;
@@ -39,7 +40,15 @@ final class Dialogue {
     private Asking chosen;
     private boolean over;
 
-    Dialogue(Console console, Installed installed, Casework casework, Who who, int draws, boolean json) {
+    Dialogue(
+            Console console,
+            Installed installed,
+            Casework casework,
+            ShopChoice shop,
+            Who who,
+            int draws,
+            boolean json) {
+        this.shop = shop;
         this.console = console;
         this.installed = installed;
         this.casework = casework;
@@ -56,8 +65,10 @@ final class Dialogue {
             console.talkAside();
         }
         session = new Session(casework, sharpening.first(), who);
+        shop.on(session);
         bar.quiet();
         console.line(FindingText.heading(installed));
+        shop.words().ifPresent(console::line);
         console.text(
                 "",
                 "Answer by number or in words, or say don't know. What you know already: READING: ANSWER. "
@@ -68,7 +79,7 @@ final class Dialogue {
         }
         sharpening.end();
         if (json) {
-            console.result(Json.print(FindingJson.of(session, installed, "", null)));
+            console.result(Json.print(FindingJson.of(session, installed, "", shop, null)));
         }
         return session.observations().size() == 0 ? 0 : FindingText.exitCode(session);
     }

@@ -33,11 +33,12 @@ final class FindingJson {
     }
 
     /** @param whyNot part of the name of a cause to be held against the best, or null */
-    static Map<String, Object> of(Session session, Installed installed, String complaint, String whyNot) {
+    static Map<String, Object> of(Session session, Installed installed, String complaint, ShopChoice shop, String whyNot) {
         Map<String, Object> m = Json.machine(installed);
         m.put("complaint", complaint);
         m.put("who", People.word(session.who()));
         m.put("draws", Signing.drawn(session.library()));
+        shop.jobs().ifPresent(jobs -> m.put("shopJobs", jobs));
         FindingJson finding = new FindingJson(session);
         finding.fill(m);
         if (whyNot != null) {
@@ -101,6 +102,8 @@ final class FindingJson {
         m.put(
                 "evidence",
                 evidence.of(r.position()).stream().map(FindingJson::weight).toList());
+        session.often(r.position())
+                .ifPresent(o -> m.put("often", List.of(Json.number(o.shipped()), Json.number(o.here()))));
         return m;
     }
 

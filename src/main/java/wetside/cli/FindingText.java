@@ -23,8 +23,9 @@ final class FindingText {
         this.wanted = wanted;
     }
 
-    void whole(Installed installed, String complaint) {
+    void whole(Installed installed, String complaint, ShopChoice shop) {
         console.line(heading(installed));
+        shop.words().ifPresent(console::line);
         if (!complaint.isEmpty()) {
             console.text("", "“" + complaint + "”");
         }

@@ -10,12 +10,14 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 import java.time.Instant;
+import java.util.Properties;
 import java.util.function.Function;
 import org.flywaydb.core.Flyway;
 import org.flywaydb.core.api.FlywayException;
 import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.Jdbi;
 import org.jdbi.v3.core.JdbiException;
+import org.sqlite.SQLiteConfig;
 
 /**
  * A workshop's data, open in one process. Whatever {@link #change} has returned from survives a crash of program or machine:
@@ -25,16 +27,19 @@ public final class Shop implements AutoCloseable {
     /** The file in the shop's folder. */
     public static final String FILE = "wetside.db";
 
+    /** The newest of the migrations in the resources. */
+    static final int NEWEST = 4;
+
     private final Path folder;
     private final HikariDataSource source;
     private final Jdbi jdbi;
     private final FileChannel lockFile;
 
-    private Shop(Path folder, HikariDataSource source, FileChannel lockFile) {
+    private Shop(Path folder, HikariDataSource source, FileChannel lockFile, Jdbi jdbi) {
         this.folder = folder;
         this.source = source;
         this.lockFile = lockFile;
-        jdbi = Jdbi.create(source);
+        this.jdbi = jdbi;
         // Times are kept as text; the driver would take them for dates of its own form.
         jdbi.registerColumnMapper(Instant.class, (r, column, context) -> Instant.parse(r.getString(column)));
     }
@@ -48,7 +53,7 @@ public final class Shop implements AutoCloseable {
             lock = lock(folder);
             source = new HikariDataSource(config(folder.resolve(FILE)));
             migrate(source, folder);
-            return new Shop(folder, source, lock);
+            return new Shop(folder, source, lock, Jdbi.create(source));
         } catch (IOException e) {
             close(source, lock);
             throw new ShopTrouble("the folder " + folder + " cannot be used: " + e.getMessage(), e);
@@ -59,6 +64,42 @@ public final class Shop implements AutoCloseable {
             close(source, lock);
             throw ShopTrouble.of(folder.resolve(FILE), e);
         }
+    }
+
+    /**
+     * A shop somebody else may have open: only to be read, nothing in its folder is made or changed.
+     *
+     * @param folderOrFile the shop's folder, or its file under whatever name
+     */
+    public static Shop reading(Path folderOrFile) {
+        Path file = Files.isDirectory(folderOrFile) ? folderOrFile.resolve(FILE) : folderOrFile;
+        if (!Files.isRegularFile(file)) {
+            throw new ShopTrouble("there is no workshop in " + folderOrFile + ": no file " + file, null);
+        }
+        Shop shop = new Shop(file.toAbsolutePath());
+        int version = shop.version();
+        if (version > NEWEST) {
+            throw new ShopTrouble(
+                    file + " was written by a newer Wetside (its version " + version + "); use that version", null);
+        }
+        return shop;
+    }
+
+    private Shop(Path file) {
+        this(file.getParent(), null, null, Jdbi.create("jdbc:sqlite:" + file, readOnly()));
+    }
+
+    private static Properties readOnly() {
+        SQLiteConfig config = new SQLiteConfig();
+        config.setReadOnly(true);
+        config.setBusyTimeout(5000);
+        return config.toProperties();
+    }
+
+    private int version() {
+        return read(h -> h.createQuery("SELECT MAX(CAST(version AS INTEGER)) FROM flyway_schema_history WHERE success = 1")
+                .mapTo(Integer.class)
+                .one());
     }
 
     /** One process has a folder; a second would find its jobs changing under its hands. */

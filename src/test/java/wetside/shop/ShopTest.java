@@ -109,4 +109,35 @@ class ShopTest {
                 .isInstanceOf(ShopTrouble.class)
                 .hasMessageContaining("newer Wetside");
     }
+
+    /** Another process reads it, open or closed, and can neither write nor make anything. */
+    @Test
+    void readingIsOnlyReading() throws IOException {
+        assertThatThrownBy(() -> Shop.reading(folder)).hasMessageContaining("no workshop in");
+        Files.writeString(folder.resolve("notes.txt"), "not a database, but long enough to be looked at twice");
+        assertThatThrownBy(() -> Shop.reading(folder.resolve("notes.txt"))).isInstanceOf(ShopTrouble.class);
+        Path data = folder.resolve("data");
+        try (Shop open = Shop.open(data)) {
+            new Jobs(open, at(NOON)).open(machine(open, "1"), "hums", "desk");
+            try (Shop other = Shop.reading(data)) {
+                assertThat(new Jobs(other, at(NOON)).byNumber(2001)).isPresent();
+                assertThatThrownBy(() -> new Jobs(other, at(NOON)).note(2001, "note", "x", "y", "{}", null))
+                        .hasMessageContaining("may not be written");
+            }
+        }
+        try (Shop closed = Shop.reading(data.resolve(Shop.FILE))) {
+            assertThat(new Jobs(closed, at(NOON)).byNumber(2001)).isPresent();
+        }
+    }
+
+    @Test
+    void theNewestMigrationIsKnown() {
+        Shop.open(folder).close();
+        try (Shop shop = Shop.reading(folder)) {
+            assertThat(shop.<Integer>read(h -> h.createQuery("SELECT COUNT(*) FROM flyway_schema_history")
+                            .mapTo(Integer.class)
+                            .one()))
+                    .isEqualTo(Shop.NEWEST);
+        }
+    }
 }
