@@ -2,6 +2,7 @@ package wetside.bench;
 
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -23,8 +24,15 @@ public record Proof(List<Item> items) {
     /** "passed: what" or "failed: what", with what was read behind a dash. */
     private static final Pattern ENTRY = Pattern.compile("(?s)(passed|failed): (.*?)(?: – (.*))?");
 
-    private static final Map<String, Level> BEFORE = before();
-    private static final Map<String, Level> AFTER = after();
+    /** Measures of protection, or at live parts, whatever repair they prove. */
+    private static final Pattern ELECTRICAL =
+            Pattern.compile("(?i).*(protective|insulation|voltage|residual current|current drawn).*");
+
+    /** What any machine that was open is put through before it gets current again: common practice, no source. */
+    private static final List<String> BEFORE =
+            List.of("cold leak check", "protective conductor resistance", "insulation resistance");
+
+    private static final List<String> AFTER = List.of("hot leak check", "labels and covers back, owner shown");
 
     /**
      * @param level  who may do it
@@ -38,20 +46,8 @@ public record Proof(List<Item> items) {
         }
     }
 
-    /** What any machine is put through after it was open: common practice, no source. */
-    private static Map<String, Level> before() {
-        Map<String, Level> all = new LinkedHashMap<>();
-        all.put("cold leak check", Level.TECHNICIAN);
-        return all;
-    }
-
-    private static Map<String, Level> after() {
-        Map<String, Level> all = new LinkedHashMap<>();
-        all.put("hot leak check", Level.TECHNICIAN);
-        all.put("protective conductor resistance", Level.QUALIFIED);
-        all.put("insulation resistance", Level.QUALIFIED);
-        all.put("labels and covers back, owner shown", Level.TECHNICIAN);
-        return all;
+    private static Level level(String check) {
+        return ELECTRICAL.matcher(check).matches() ? Level.QUALIFIED : Level.TECHNICIAN;
     }
 
     /** Level and words of an entry are apart again. */
@@ -60,11 +56,9 @@ public record Proof(List<Item> items) {
     }
 
     static Proof of(Optional<Casework> casework, String finding, List<Entry> timeline) {
-        Map<String, Level> wanted = new LinkedHashMap<>(BEFORE);
-        casework.flatMap(c -> cause(c, finding))
-                .flatMap(Candidate::words)
-                .ifPresent(w -> w.prove().forEach(p -> wanted.putIfAbsent(p, Level.TECHNICIAN)));
-        AFTER.forEach(wanted::put);
+        Set<String> wanted = new LinkedHashSet<>(BEFORE);
+        casework.flatMap(c -> cause(c, finding)).flatMap(Candidate::words).ifPresent(w -> wanted.addAll(w.prove()));
+        wanted.addAll(AFTER);
         Set<Long> setAside = timeline.stream()
                 .filter(e -> e.corrects() != null)
                 .map(Entry::corrects)
@@ -73,15 +67,14 @@ public record Proof(List<Item> items) {
         for (Entry e : timeline) {
             Matcher m = ENTRY.matcher(e.words());
             if (e.sort().equals("proof") && !setAside.contains(e.id()) && m.matches()) {
-                Level level = wanted.getOrDefault(m.group(2), Level.TECHNICIAN);
-                done.put(
-                        m.group(2),
-                        new Item(m.group(2), level, m.group(1), m.group(3) == null ? "" : m.group(3), e.who()));
+                String what = m.group(2);
+                String read = m.group(3) == null ? "" : m.group(3);
+                done.put(what, new Item(what, level(what), m.group(1), read, e.who()));
             }
         }
         List<Item> items = new ArrayList<>();
-        wanted.forEach((what, level) ->
-                items.add(done.containsKey(what) ? done.remove(what) : new Item(what, level, "", "", "")));
+        wanted.forEach(what ->
+                items.add(done.containsKey(what) ? done.remove(what) : new Item(what, level(what), "", "", "")));
         items.addAll(done.values());
         return new Proof(items);
     }
