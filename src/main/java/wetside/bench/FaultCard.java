@@ -73,9 +73,9 @@ final class FaultCard {
     static FaultView.Caution caution(Words.Remedy r) {
         Level level = Level.of(r.who());
         if (level == Level.OWNER) {
-            return r.caution().isEmpty() ? null : new FaultView.Caution(level, r.caution(), "");
+            return r.caution().isEmpty() ? null : new FaultView.Caution(level, Spoken.sentence(r.caution()), "");
         }
-        String how = (r.caution().isEmpty() ? "" : r.caution() + " ") + Precautions.FIRST;
+        String how = (Spoken.sentence(r.caution()) + " " + Precautions.FIRST).strip();
         return new FaultView.Caution(level, Precautions.BEFORE_OPENING, how);
     }
 

@@ -13,12 +13,22 @@ import wetside.procedure.Procedure.Hazard;
 final class SayNow {
     /** Safety rule, common practice, no source: whatever is behind these words, the machine is better off. */
     private static final Set<String> DANGER = Set.of(
-            "smoke", "smok", "burn", "burnt", "spark", "shock", "tingle", "tingl", "flame", "fire", "bang", "explode",
-            "melt", "breaker", "fuse", "trip", "scald", "hiss", "scorch");
+            "smoke", "smok", "smell", "stink", "burn", "burnt", "spark", "flame", "fire", "bang", "explode", "burst",
+            "blow", "blew", "melt", "breaker", "fuse", "trip", "scald", "hiss", "scorch");
+
+    /** The case may be live: not even its switch is touched. */
+    private static final Set<String> SHOCK = Set.of("shock", "tingle", "tingl", "electr", "zap");
 
     private static final String OFF =
-            "Please switch it off and, if plug and hands are dry, pull the plug. Leave it off, leave"
-                    + " the case shut, and keep clear of steam until somebody of ours has looked.";
+            "Please switch it off and, if plug, cord and hands are dry, pull the plug; else switch its circuit off in the fuse"
+                    + " box. Leave it off, leave the case shut, and keep clear of steam until somebody of ours has looked."
+                    + " If it goes on smoking or burns: out of the room, and call the fire service.";
+
+    private static final String UNTOUCHED =
+            "Please touch neither the machine nor water round it, not even its switch or plug. Switch its circuit off in the"
+                    + " fuse box and let nobody near it until somebody of ours or a qualified electrician has looked. Whoever"
+                    + " got a shock should see a doctor.";
+
     /** Of the cautions of a check those that say what to do, not how to do the check. */
     private static final List<String> AWAY = List.of("switch off", "keep away", "hand away", "unplug");
 
@@ -32,7 +42,11 @@ final class SayNow {
      * @param expected what a sound machine answers; may be empty
      */
     static Optional<String> of(String complaint, List<Asking> meant, Map<String, Expected> expected) {
-        if (Signs.words(complaint).stream().anyMatch(w -> DANGER.stream().anyMatch(d -> Signs.alike(d, w)))) {
+        Set<String> said = Signs.words(complaint);
+        if (among(said, SHOCK)) {
+            return Optional.of(UNTOUCHED);
+        }
+        if (among(said, DANGER)) {
             return Optional.of(OFF);
         }
         String normal = meant.stream()
@@ -47,6 +61,10 @@ final class SayNow {
                 .orElse("");
         String both = (normal + " " + care).strip();
         return both.isEmpty() ? Optional.empty() : Optional.of(both);
+    }
+
+    private static boolean among(Set<String> said, Set<String> words) {
+        return said.stream().anyMatch(s -> words.stream().anyMatch(w -> Signs.alike(w, s)));
     }
 
     /** When a sound machine shows it too, and shows more than nothing. */

@@ -86,6 +86,12 @@ class IntakeTest {
         assertThat(browser.get("/intake?who=H+21+0402&complaint=there+was+a+spark")
                         .body())
                 .contains("pull the plug");
+        assertThat(browser.get("/intake?who=H+21+0402&complaint=it+smells+hot").body())
+                .contains("pull the plug");
+        assertThat(browser.get("/intake?who=H+21+0402&complaint=it+tingles+when+I+touch+it")
+                        .body())
+                .contains("touch neither the machine", "fuse box")
+                .doesNotContain("pull the plug");
         assertThat(browser.get("/intake?who=H+21+0402&complaint=it+is+blue").body())
                 .doesNotContain("Say now");
     }
