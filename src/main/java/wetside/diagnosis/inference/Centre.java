@@ -12,6 +12,8 @@ package wetside.diagnosis.inference;
 final class Centre {
     private static final double NEGLIGIBLE = -12;
     private static final double MOST = 600;
+    /** Factors below the exponential of this multiply without trouble. */
+    private static final double LARGE = 200;
 
     /** The inverse of a covariance, with the logarithms of its diagonal and of the covariance's determinant. */
     record Precision(double[] matrix, double[] logDiagonal, double logDeterminant) {
@@ -62,7 +64,9 @@ final class Centre {
 
     private double dropWorst(double[] logFloor, double logNormal) {
         double current = logNormal;
-        double sum = logNormal;
+        // the sum is exp(base) times the factor: one logarithm at the end is cheaper than one for every set
+        double base = logNormal;
+        double factor = 1;
         for (int left = n; left > 0; left--) {
             int worst = -1;
             double most = Double.NEGATIVE_INFINITY;
@@ -75,8 +79,11 @@ final class Centre {
                     most = Math.max(most, gain);
                 }
             }
-            if (singles > 0) {
-                sum = Shares.logAdd(sum, current + (most > MOST ? most : Math.log(singles)));
+            if (most > LARGE || !(current - base <= LARGE)) {
+                base = Shares.logAdd(base + Math.log(factor), current + (most > MOST ? most : Math.log(singles)));
+                factor = 1;
+            } else {
+                factor += Math.exp(current - base) * singles;
             }
             if (!(most > 0)) {
                 break;
@@ -84,7 +91,7 @@ final class Centre {
             current += most;
             drop(worst);
         }
-        return sum;
+        return base + Math.log(factor);
     }
 
     /** Log density of a reading given the others believed: variance 1/P_ii, residual (P r)_i / P_ii. */

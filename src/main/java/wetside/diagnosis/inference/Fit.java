@@ -1,20 +1,30 @@
 package wetside.diagnosis.inference;
 
+import java.util.Arrays;
 import java.util.List;
 import wetside.diagnosis.inference.Readings.Report;
 
 /** How well one cause explains the readings, and what its draws, so weighted, say about questions not yet asked. */
 final class Fit {
+    /** A draw with less than this share of belief adds nothing that shows. */
+    private static final double NOTHING = 1e-15;
+
     final double logLikelihood;
     final Hump[] humps;
     /** Share of each hump, given the readings. */
     final double[] share;
 
     private final Readings readings;
+    private final float[] rows;
+    private final Layout layout;
     private final double[] drawWeight;
     private double[] believed;
+    private double[] options;
 
-    Fit(Readings readings, float[] rows, int stride, Assumptions assumptions) {
+    Fit(Readings readings, float[] rows, Layout layout, Assumptions assumptions) {
+        this.rows = rows;
+        this.layout = layout;
+        int stride = layout.stride;
         List<int[]> heaps = new Heaps(readings, rows, stride, assumptions.separation()).split();
         this.readings = readings;
         int draws = rows.length / stride;
@@ -82,19 +92,30 @@ final class Fit {
     }
 
     /** Probability of each true option of a question; what has no value is left out of the sum. */
-    double[] options(float[] columns, int q, int count) {
-        double[] chances = new double[count];
-        double[] weights = believed();
-        for (int k = 0; k < weights.length; k++) {
-            float x = columns[q * weights.length + k];
-            if (!Float.isNaN(x)) {
-                chances[(int) x] += weights[k];
-            }
+    double[] options(int q) {
+        if (options == null) {
+            options = allOptions();
         }
-        return chances;
+        return Arrays.copyOfRange(options, layout.optionsAt[q], layout.optionsAt[q] + layout.options[q]);
     }
 
-    Hump.Expected predict(float[] columns, int hump, int q) {
-        return humps[hump].predict(columns, draws(), q);
+    /** Draw after draw, as the rows lie. */
+    private double[] allOptions() {
+        double[] sums = new double[layout.sums];
+        double[] weights = believed();
+        for (int k = 0; k < weights.length; k++) {
+            if (weights[k] > NOTHING) {
+                int row = k * layout.stride;
+                for (int q : layout.choices) {
+                    float x = rows[row + q];
+                    sums[layout.optionsAt[q] + (x >= 0 ? (int) x : layout.options[q])] += weights[k];
+                }
+            }
+        }
+        return sums;
+    }
+
+    Hump.Expected predict(int hump, int q) {
+        return humps[hump].predict(rows, layout, q);
     }
 }

@@ -21,17 +21,21 @@ public final class Foresight {
 
     private final Question question;
     private final double[] limits;
-    private final double[][] chance;
+    private final int size;
+    /** By outcome, then by cause in play. */
+    private final double[] chance;
+
     private final double[] overall;
 
-    private Foresight(Question question, double[] limits, double[][] chance, double[] shares) {
+    private Foresight(Question question, double[] limits, double[] chance, double[] shares) {
         this.question = question;
         this.limits = limits;
         this.chance = chance;
-        overall = new double[chance[0].length];
-        for (int a = 0; a < chance.length; a++) {
-            for (int k = 0; k < overall.length; k++) {
-                overall[k] += shares[a] * chance[a][k];
+        size = shares.length;
+        overall = new double[chance.length / size];
+        for (int k = 0; k < overall.length; k++) {
+            for (int a = 0; a < size; a++) {
+                overall[k] += shares[a] * chance[k * size + a];
             }
         }
     }
@@ -45,94 +49,121 @@ public final class Foresight {
 
     private static Foresight options(InPlay inPlay, int q, Question question, Answering.Choice choice) {
         int count = choice.options().size();
+        int size = inPlay.size();
         Posterior posterior = inPlay.posterior();
-        double[][] chance = new double[inPlay.size()][count];
-        for (int a = 0; a < chance.length; a++) {
-            double[] truth = inPlay.known(a)
-                    ? posterior
-                            .fit(inPlay.position(a))
-                            .options(posterior.inference().columns(inPlay.position(a)), q, count)
-                    : new double[count];
-            double missing = 1 - Arrays.stream(truth).sum();
-            for (int k = 0; k < count; k++) {
-                chance[a][k] = missing * posterior.inference().pool().chance(q, k);
+        double[] chance = new double[size * count];
+        double[] missing = new double[size];
+        Arrays.fill(missing, 1);
+        for (int a = 0; a < size; a++) {
+            if (inPlay.known(a)) {
+                double[] truth = posterior.fit(inPlay.position(a)).options(q);
                 for (int t = 0; t < count; t++) {
-                    chance[a][k] += truth[t] * choice.chance(k, t);
+                    missing[a] -= truth[t];
+                    for (int k = 0; k < count; k++) {
+                        chance[k * size + a] += truth[t] * choice.chance(k, t);
+                    }
                 }
+            }
+        }
+        for (int k = 0; k < count; k++) {
+            double broad = posterior.inference().pool().chance(q, k);
+            for (int a = 0; a < size; a++) {
+                chance[k * size + a] += missing[a] * broad;
             }
         }
         return new Foresight(question, new double[0], chance, inPlay.shares());
     }
 
-    /** A normal piece of what a cause lets one expect. */
-    private record Piece(int active, double share, double mean, double sd) {}
+    /** Normal pieces of what the causes let one expect, side by side. */
+    private static final class Pieces {
+        int count;
+        int[] active = new int[64];
+        double[] share = new double[64];
+        double[] mean = new double[64];
+        double[] sd = new double[64];
+
+        void add(int cause, double howMuch, double middle, double spread) {
+            if (count == active.length) {
+                active = Arrays.copyOf(active, 2 * count);
+                share = Arrays.copyOf(share, 2 * count);
+                mean = Arrays.copyOf(mean, 2 * count);
+                sd = Arrays.copyOf(sd, 2 * count);
+            }
+            active[count] = cause;
+            share[count] = howMuch;
+            mean[count] = middle;
+            sd[count++] = spread;
+        }
+    }
 
     private static Foresight ranges(InPlay inPlay, int q, Question question, Answering.Number number) {
-        List<Piece> pieces = new ArrayList<>();
+        Pieces pieces = new Pieces();
         for (int a = 0; a < inPlay.size(); a++) {
             if (inPlay.known(a)) {
                 addPieces(pieces, a, inPlay, q, number);
             }
         }
+        int size = inPlay.size();
         double[] flat = inPlay.flattened();
         double[] limits = limits(pieces, flat, number);
-        double[][] chance = new double[inPlay.size()][limits.length + 1];
+        double[] chance = new double[size * (limits.length + 1)];
         double[] base = new double[limits.length + 1];
-        for (Piece piece : pieces) {
-            double[] row = chance[piece.active];
+        for (int i = 0; i < pieces.count; i++) {
             double below = 0;
             for (int k = 0; k <= limits.length; k++) {
-                double upTo = k == limits.length ? 1 : Normal.below((limits[k] - piece.mean) / piece.sd);
-                row[k] += piece.share * (upTo - below);
-                base[k] += flat[piece.active] * piece.share * (upTo - below);
+                double upTo = k == limits.length ? 1 : Normal.below((limits[k] - pieces.mean[i]) / pieces.sd[i]);
+                double held = pieces.share[i] * (upTo - below);
+                chance[k * size + pieces.active[i]] += held;
+                base[k] += flat[pieces.active[i]] * held;
                 below = upTo;
             }
         }
-        blend(chance, base, inPlay.posterior().inference().assumptions().slip());
+        blend(chance, size, base, inPlay.posterior().inference().assumptions().slip());
         return new Foresight(question, limits, chance, inPlay.shares());
     }
 
-    private static void addPieces(List<Piece> pieces, int a, InPlay inPlay, int q, Answering.Number number) {
+    private static void addPieces(Pieces pieces, int a, InPlay inPlay, int q, Answering.Number number) {
         Fit fit = inPlay.posterior().fit(inPlay.position(a));
-        float[] columns = inPlay.posterior().inference().columns(inPlay.position(a));
+        double finest = 1e-4 * inPlay.posterior().inference().pool().sd(q) + 1e-12;
         for (int h = 0; h < fit.humps.length; h++) {
             if (fit.share[h] > 1e-3) {
-                Hump.Expected expected = fit.predict(columns, h, q);
+                Hump.Expected expected = fit.predict(h, q);
                 double variance = expected.variance() + number.variance(expected.mean());
                 if (expected.valued() > 0) {
-                    double finest = 1e-4 * inPlay.posterior().inference().pool().sd(q) + 1e-12;
-                    pieces.add(new Piece(
+                    pieces.add(
                             a,
                             fit.share[h] * expected.valued(),
                             expected.mean(),
-                            Math.max(Math.sqrt(variance), finest)));
+                            Math.max(Math.sqrt(variance), finest));
                 }
             }
         }
     }
 
-    private static double[] limits(List<Piece> pieces, double[] flat, Answering.Number number) {
-        double[] middles = pieces.size() > MANY ? THIRDS : SEVENTHS;
-        double[][] points = new double[pieces.size() * middles.length][];
+    private static double[] limits(Pieces pieces, double[] flat, Answering.Number number) {
+        double[] middles = pieces.count > MANY ? THIRDS : SEVENTHS;
+        double[] point = new double[pieces.count * middles.length];
+        double[] weight = new double[point.length];
         int n = 0;
         double all = 0;
-        for (Piece piece : pieces) {
-            double weight = flat[piece.active] * piece.share / middles.length;
+        for (int i = 0; i < pieces.count; i++) {
+            double each = flat[pieces.active[i]] * pieces.share[i] / middles.length;
             for (double z : middles) {
-                points[n++] = new double[] {piece.mean + z * piece.sd, weight};
-                all += weight;
+                point[n] = pieces.mean[i] + z * pieces.sd[i];
+                weight[n++] = each;
+                all += each;
             }
         }
-        Arrays.sort(points, (a, b) -> Double.compare(a[0], b[0]));
+        int[] order = ascending(point);
         double[] limits = new double[RANGES - 1];
         int found = 0;
         int reached = 0;
         double sum = 0;
-        for (int i = 0; i + 1 < points.length && reached < limits.length; i++) {
-            sum += points[i][1];
+        for (int i = 0; i + 1 < order.length && reached < limits.length; i++) {
+            sum += weight[order[i]];
             if (sum * RANGES >= (reached + 1) * all) {
                 reached = Math.max(reached + 1, (int) (sum * RANGES / all));
-                double limit = 0.5 * (points[i][0] + points[i + 1][0]);
+                double limit = 0.5 * (point[order[i]] + point[order[i + 1]]);
                 double apart = 0.25 * Math.sqrt(number.variance(limit));
                 if (found == 0 || limit - limits[found - 1] > apart) {
                     limits[found++] = limit;
@@ -142,14 +173,40 @@ public final class Foresight {
         return Arrays.copyOf(limits, found);
     }
 
+    /**
+     * Places of the points, the lowest first. They are sorted as whole numbers that end in the place; what the place hides
+     * of a point is a part in 10^11 at most.
+     */
+    private static int[] ascending(double[] point) {
+        int bits = 32 - Integer.numberOfLeadingZeros(Math.max(1, point.length - 1));
+        long place = (1L << bits) - 1;
+        long[] keys = new long[point.length];
+        for (int i = 0; i < keys.length; i++) {
+            long sortable = Double.doubleToLongBits(point[i]);
+            sortable ^= sortable >> 63 & Long.MAX_VALUE;
+            keys[i] = sortable & ~place | i;
+        }
+        Arrays.sort(keys);
+        int[] order = new int[keys.length];
+        for (int i = 0; i < order.length; i++) {
+            order[i] = (int) (keys[i] & place);
+        }
+        return order;
+    }
+
     /** A number may be misread, and where a cause has no value anything may come: both spread like all causes together. */
-    private static void blend(double[][] chance, double[] base, double slip) {
+    private static void blend(double[] chance, int size, double[] base, double slip) {
         double all = Arrays.stream(base).sum();
-        for (double[] row : chance) {
-            double valued = Arrays.stream(row).sum();
-            for (int k = 0; k < row.length; k++) {
-                double broad = all > 0 ? base[k] / all : 1.0 / row.length;
-                row[k] = (1 - slip) * row[k] + (1 - (1 - slip) * valued) * broad;
+        double[] valued = new double[size];
+        for (int k = 0; k < base.length; k++) {
+            for (int a = 0; a < size; a++) {
+                valued[a] += chance[k * size + a];
+            }
+        }
+        for (int k = 0; k < base.length; k++) {
+            double broad = all > 0 ? base[k] / all : 1.0 / base.length;
+            for (int a = 0; a < size; a++) {
+                chance[k * size + a] = (1 - slip) * chance[k * size + a] + (1 - (1 - slip) * valued[a]) * broad;
             }
         }
     }
@@ -169,7 +226,7 @@ public final class Foresight {
 
     /** Probability of an outcome under the cause in play at this place. */
     public double chance(int active, int outcome) {
-        return chance[active][outcome];
+        return chance[outcome * size + active];
     }
 
     /** Name of an option outcome; empty for a range. */
@@ -193,9 +250,19 @@ public final class Foresight {
     public double apart(int oneActive, int otherActive) {
         double sum = 0;
         for (int k = 0; k < overall.length; k++) {
-            sum += Math.abs(chance[oneActive][k] - chance[otherActive][k]);
+            sum += Math.abs(chance[k * size + oneActive] - chance[k * size + otherActive]);
         }
         return 0.5 * sum;
+    }
+
+    /** Probability of an outcome together with each cause in play, for any shares of them; returns their sum. */
+    public double joint(double[] shares, int outcome, double[] into) {
+        double sum = 0;
+        for (int a = 0; a < size; a++) {
+            into[a] = shares[a] * chance[outcome * size + a];
+            sum += into[a];
+        }
+        return sum;
     }
 
     /** Expected loss of entropy of the causes in play [bit]. */
@@ -203,9 +270,10 @@ public final class Foresight {
         double[] shares = inPlay.shares();
         double bits = 0;
         for (int k = 0; k < overall.length; k++) {
-            for (int a = 0; a < shares.length; a++) {
-                double joint = shares[a] * chance[a][k];
-                bits += joint > 0 ? joint * Math.log(chance[a][k] / overall[k]) : 0;
+            for (int a = 0; a < size; a++) {
+                double given = chance[k * size + a];
+                double joint = shares[a] * given;
+                bits += joint > 0 ? joint * Math.log(given / overall[k]) : 0;
             }
         }
         return Math.max(0, bits / Math.log(2));

@@ -87,16 +87,27 @@ final class Heaps {
         double most = separation + 8.0 / members.length;
         Cut cut = null;
         for (int i = 0; i < readings.size(); i++) {
-            double[] sorted = sorted(members, readings.question[i]);
-            Split split = Double.isNaN(sorted[0] + sorted[sorted.length - 1])
+            double span = span(members, readings.question[i]);
+            Split split = span * span < most * most * readings.variance[i] || Double.isNaN(span)
                     ? null
-                    : split(sorted, readings.variance[i], most);
+                    : split(sorted(members, readings.question[i]), readings.variance[i], most);
             if (split != null) {
                 most = split.distance;
                 cut = at(members, readings.question[i], split.limit);
             }
         }
         return cut;
+    }
+
+    /** How far the values reach; not a number when one of them is none. */
+    private double span(int[] members, int q) {
+        double low = Double.POSITIVE_INFINITY;
+        double high = Double.NEGATIVE_INFINITY;
+        for (int member : members) {
+            low = Math.min(low, rows[member * stride + q]);
+            high = Math.max(high, rows[member * stride + q]);
+        }
+        return high - low;
     }
 
     private double[] sorted(int[] members, int q) {
@@ -111,10 +122,6 @@ final class Heaps {
     /** How many lowest values to split off so that the heaps lie furthest apart; null when none exceeds {@code most}. */
     private static Split split(double[] sorted, double noise, double most) {
         int n = sorted.length;
-        double span = sorted[n - 1] - sorted[0];
-        if (span * span < most * most * noise) {
-            return null;
-        }
         double[] sum = new double[n + 1];
         double[] squares = new double[n + 1];
         for (int i = 0; i < n; i++) {

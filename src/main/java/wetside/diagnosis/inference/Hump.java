@@ -31,6 +31,8 @@ final class Hump {
     private final double smooth;
     private final double kept;
     private final Centre[] centres;
+    private final Centre likeliest;
+    private Projection projection;
 
     Hump(Readings readings, float[] rows, int stride, int[] members, double[] drawWeight, double smoothing) {
         this.members = members;
@@ -61,6 +63,7 @@ final class Hump {
         }
         logDensity = Shares.logSum(logs);
         share = Shares.of(logs);
+        likeliest = best();
     }
 
     /** Log of the mean density when each draw counts as often as given; the smoothing stays. */
@@ -165,12 +168,16 @@ final class Hump {
     }
 
     /** How far the centres keep the draws' distance from their mean. */
-    private double spread() {
+    double spread() {
         return smooth == 0 ? 1 : Math.sqrt(widening * Math.max(0, 1 - smooth * smooth));
     }
 
     /** The readings held against the likeliest member. */
     Centre likeliest() {
+        return likeliest;
+    }
+
+    private Centre best() {
         int best = 0;
         for (int m = 1; m < share.length; m++) {
             best = share[m] > share[best] ? m : best;
@@ -191,58 +198,36 @@ final class Hump {
     /** What another question is expected to read: mean, variance, and the share of draws that have a value at all. */
     record Expected(double mean, double variance, double valued) {}
 
-    Expected predict(float[] columns, int draws, int q) {
-        int n = dims.length;
-        double[] x = new double[members.length];
-        double valued = 0;
-        double sum = 0;
-        double centre = 0;
-        for (int m = 0; m < members.length; m++) {
-            x[m] = columns[q * draws + members[m]];
-            if (!Double.isNaN(x[m])) {
-                valued += share[m];
-                sum += weight[m];
-                centre += weight[m] * x[m];
-            }
+    /** Worked out for all numbers when the first is asked for. */
+    Expected predict(float[] rows, Layout layout, int q) {
+        if (projection == null) {
+            projection = new Projection(this, rows, layout);
         }
-        if (!(valued > 0) || !(sum > 0)) {
-            return new Expected(0, 0, 0);
-        }
-        centre /= sum;
-        double variance = 0;
-        double[] cross = new double[n];
-        for (int m = 0; m < members.length; m++) {
-            if (!Double.isNaN(x[m])) {
-                double pulled = weight[m] / sum * (x[m] - centre);
-                variance += pulled * (x[m] - centre);
-                for (int j = 0; j < n; j++) {
-                    cross[j] += pulled * deviation[m * n + j];
-                }
-            }
-        }
-        double local = widening * smooth * smooth;
-        for (int j = 0; j < n; j++) {
-            cross[j] *= local * kept;
-        }
-        double left = Math.max(local * variance - likeliest().explained(cross), 1e-3 * local * variance);
-        return around(x, centre, cross, left, valued);
+        return projection.of(layout.numberAt[q]);
     }
 
-    private Expected around(double[] x, double centre, double[] cross, double left, double valued) {
-        double spread = spread();
-        double mean = 0;
-        double square = 0;
-        for (int m = 0; m < x.length; m++) {
-            if (!Double.isNaN(x[m]) && share[m] > 0) {
-                double at = centre + spread * (x[m] - centre);
-                for (int j = 0; j < cross.length; j++) {
-                    at += cross[j] * centres[m].pull[j];
-                }
-                mean += share[m] / valued * at;
-                square += share[m] / valued * (at - centre) * (at - centre);
-            }
-        }
-        double between = Math.max(0, square - (mean - centre) * (mean - centre));
-        return new Expected(mean, left + between, valued);
+    double weight(int member) {
+        return weight[member];
+    }
+
+    /** Distance of a member from the mean at a reading of this heap. */
+    double deviation(int member, int dim) {
+        return deviation[member * dims.length + dim];
+    }
+
+    /** Precision times residual at a member: read, never write. */
+    double[] pull(int member) {
+        return centres[member].pull;
+    }
+
+    /** How much of the covariance of a reading with something not read is believed around a centre. */
+    double correlated() {
+        return widening * smooth * smooth * kept;
+    }
+
+    /** What is left of a variance around a centre when the readings are known. */
+    double left(double variance, double[] cross) {
+        double local = widening * smooth * smooth * variance;
+        return Math.max(local - likeliest.explained(cross), 1e-3 * local);
     }
 }

@@ -8,17 +8,17 @@ public final class Inference {
     private final Library library;
     private final Assumptions assumptions;
     private final Pool pool;
-    private final float[][] columns;
+    private final Layout layout;
 
     private Inference(Library library, Assumptions assumptions) {
-        this(library, assumptions, Pool.of(library), new float[library.causes().size()][]);
+        this(library, assumptions, Pool.of(library), new Layout(library.questions()));
     }
 
-    private Inference(Library library, Assumptions assumptions, Pool pool, float[][] columns) {
+    private Inference(Library library, Assumptions assumptions, Pool pool, Layout layout) {
         this.library = library;
         this.assumptions = assumptions;
         this.pool = pool;
-        this.columns = columns;
+        this.layout = layout;
     }
 
     /**
@@ -29,7 +29,7 @@ public final class Inference {
         if (other.signatures() != library.signatures()) {
             throw new IllegalArgumentException("another library's signatures");
         }
-        return other == library ? this : new Inference(other, assumptions, pool, columns);
+        return other == library ? this : new Inference(other, assumptions, pool, layout);
     }
 
     public static Inference of(Library library) {
@@ -57,21 +57,8 @@ public final class Inference {
         return pool;
     }
 
-    /** The draws of a cause question by question, as foresight goes through them: all draws of a question side by side. */
-    float[] columns(int cause) {
-        if (columns[cause] == null) {
-            float[] rows = library.signatures().rows(cause);
-            int questions = Math.max(1, library.signatures().questions());
-            int draws = rows.length / questions;
-            float[] turned = new float[rows.length];
-            for (int k = 0; k < draws; k++) {
-                for (int q = 0; q < questions; q++) {
-                    turned[q * draws + k] = rows[k * questions + q];
-                }
-            }
-            columns[cause] = turned;
-        }
-        return columns[cause];
+    Layout layout() {
+        return layout;
     }
 
     Readings readings(Observations observations) {
@@ -88,10 +75,6 @@ public final class Inference {
     }
 
     private Fit fit(Readings readings, int cause, Assumptions assumed) {
-        return new Fit(
-                readings,
-                library.signatures().rows(cause),
-                Math.max(1, library.signatures().questions()),
-                assumed);
+        return new Fit(readings, library.signatures().rows(cause), layout, assumed);
     }
 }

@@ -267,7 +267,7 @@ public final class PairSearch {
         Fit fit = new Fit(
                 posterior.readings(),
                 guessed(one, other, shows),
-                library.questions().size(),
+                posterior.inference().layout(),
                 posterior.inference().assumptions());
         double known = 1 - posterior.inference().assumptions().somethingElse();
         double all = library.causes().stream().mapToDouble(Cause::weight).sum();

@@ -69,11 +69,9 @@ public record Plausibility(int cause, double chance, List<Oddity> oddities) {
     }
 
     private static void addReports(Posterior posterior, int cause, Fit fit, List<Oddity> oddities) {
-        float[] columns = posterior.inference().columns(cause);
         for (List<Report> group : posterior.readings().reports) {
             for (Report report : group) {
-                double[] truth = fit.options(
-                        columns, report.question(), report.choice().options().size());
+                double[] truth = fit.options(report.question());
                 double chance = 0;
                 double valued = 0;
                 for (int t = 0; t < truth.length; t++) {

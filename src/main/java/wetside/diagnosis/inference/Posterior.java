@@ -118,7 +118,7 @@ public final class Posterior {
         double square = 0;
         double valued = 0;
         for (int h = 0; h < fit.humps.length; h++) {
-            Hump.Expected part = fit.predict(inference.columns(cause), h, question);
+            Hump.Expected part = fit.predict(h, question);
             double share = fit.share[h] * part.valued();
             mean += share * part.mean();
             square += share * (part.variance() + part.mean() * part.mean());

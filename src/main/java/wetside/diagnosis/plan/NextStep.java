@@ -38,7 +38,8 @@ public final class NextStep {
     private final InPlay inPlay;
     private final Situation situation;
     private final RepairPlan plan;
-    private final List<Foresight> open = new ArrayList<>();
+    private final Need need;
+    private final List<Outlook> open = new ArrayList<>();
     private final List<Foresight> closed = new ArrayList<>();
 
     private NextStep(Posterior posterior, Situation situation) {
@@ -47,10 +48,17 @@ public final class NextStep {
         List<Question> questions = posterior.library().questions();
         plan = new RepairPlan(
                 inPlay, situation, questions.stream().map(Question::effort).toList());
+        need = new Need(plan, inPlay.size());
         for (int q = 0; q < questions.size(); q++) {
+            Effort effort = questions.get(q).effort();
             if (posterior.observations().about(questions.get(q).id()).isEmpty()) {
-                boolean allowed = questions.get(q).effort().allowed(situation.who());
-                (allowed ? open : closed).add(inPlay.foresee(q));
+                Foresight foresight = inPlay.foresee(q);
+                if (effort.allowed(situation.who())) {
+                    open.add(Outlook.of(
+                            foresight, situation.asking(effort), plan.mask(effort), inPlay.shares(), need));
+                } else {
+                    closed.add(foresight);
+                }
             }
         }
     }
@@ -62,16 +70,10 @@ public final class NextStep {
 
     private Advice advice() {
         List<Step> steps = new ArrayList<>();
-        double[] cost = open.stream()
-                .mapToDouble(f -> situation.asking(f.question().effort()))
-                .toArray();
-        Knowing knowing = new Knowing(plan, situation, inPlay, open, cost);
-        open.stream()
-                .filter(foresight -> foresight.bits(inPlay) >= WORTH_ASKING)
-                .forEach(foresight -> steps.add(ask(foresight, knowing)));
-        double[] chances = plan.chances(inPlay.shares());
+        Knowing knowing = new Knowing(plan, need, situation, inPlay.shares(), open);
+        open.stream().filter(o -> o.bits() >= WORTH_ASKING).forEach(o -> steps.add(ask(o, knowing)));
         for (int r = 0; r < plan.repairs().size(); r++) {
-            if (chances[r] >= WORTH_TRYING) {
+            if (plan.chance(inPlay.shares(), r) >= WORTH_TRYING) {
                 steps.add(repair(r, knowing));
             }
         }
@@ -83,39 +85,40 @@ public final class NextStep {
         for (int i = 0; i < Math.min(EXPLAINED, steps.size()); i++) {
             steps.set(i, explained(steps.get(i), outcomes));
         }
-        return new Advice(List.copyOf(steps), refused(), Alike.of(inPlay, open, closed));
+        List<Foresight> asked = open.stream().map(Outlook::foresight).toList();
+        return new Advice(List.copyOf(steps), refused(), Alike.of(inPlay, asked, closed));
     }
 
-    private Step ask(Foresight foresight, Knowing knowing) {
-        Effort effort = foresight.question().effort();
-        double cost = situation.asking(effort);
-        long off = plan.mask(effort);
+    private Step ask(Outlook outlook, Knowing knowing) {
+        Foresight foresight = outlook.foresight();
         double after = 0;
+        double[] left = new double[inPlay.size()];
         for (int k = 0; k < foresight.outcomes(); k++) {
-            if (foresight.chance(k) > 0) {
-                after += foresight.chance(k) * knowing.value(Outcomes.after(inPlay, foresight, k), off, -1);
+            if (outlook.chance()[k] > 0) {
+                Outlook.shares(foresight, inPlay.shares(), k, left);
+                after += outlook.chance()[k] * knowing.value(left, outlook.after()[k], outlook.panels(), -1);
             }
         }
         return step(
                 Step.Sort.ASK,
                 foresight.question().id(),
                 foresight.question().words(),
-                effort,
-                cost,
-                cost + after,
-                foresight.bits(inPlay));
+                foresight.question().effort(),
+                outlook.cost(),
+                outlook.cost() + after,
+                outlook.bits());
     }
 
     private Step repair(int r, Knowing knowing) {
         Repair repair = plan.repairs().get(r);
-        double chance = plan.chances(inPlay.shares())[r];
+        double chance = plan.chance(inPlay.shares(), r);
         double[] left = plan.inVain(inPlay.shares(), r);
         double rest = 0;
         if (chance < 1 - 1e-9) {
             for (int a = 0; a < left.length; a++) {
                 left[a] /= 1 - chance;
             }
-            rest = (1 - chance) * knowing.value(left, plan.panels(r), r);
+            rest = (1 - chance) * knowing.value(left, need.doubt(left), plan.panels(r), r);
         }
         double bits = Shares.bits(chance, 1 - chance);
         double cost = plan.cost(r);
@@ -123,7 +126,7 @@ public final class NextStep {
     }
 
     private Step callIn() {
-        double cost = plan.call(inPlay.shares());
+        double cost = plan.call(need.doubt(inPlay.shares()).cause());
         Effort effort = new Effort(0, cost, Set.of(), Hazard.NONE, Who.OWNER);
         return step(Step.Sort.CALL_IN, "", "hand the job over", effort, cost, cost, 0);
     }
@@ -138,6 +141,7 @@ public final class NextStep {
         String reason = "nothing else is expected to cost less";
         if (step.sort() == Step.Sort.ASK) {
             Foresight foresight = open.stream()
+                    .map(Outlook::foresight)
                     .filter(f -> f.question().id().equals(step.id()))
                     .findFirst()
                     .orElseThrow();
@@ -145,7 +149,7 @@ public final class NextStep {
             reason = outcomes.reason(foresight);
         } else if (step.sort() == Step.Sort.REPAIR) {
             int r = plan.repairs().stream().map(Repair::id).toList().indexOf(step.id());
-            double chance = plan.chances(inPlay.shares())[r];
+            double chance = plan.chance(inPlay.shares(), r);
             leaves = outcomes.of(plan.inVain(inPlay.shares(), r), chance);
             reason = Math.round(100 * chance) + " % that this mends it; if it does not, that narrows it down too";
         }

@@ -19,15 +19,6 @@ final class Outcomes {
         this.inPlay = inPlay;
     }
 
-    /** Shares after an outcome, adding up to one. */
-    static double[] after(InPlay inPlay, Foresight foresight, int outcome) {
-        double[] after = inPlay.shares().clone();
-        for (int a = 0; a < after.length; a++) {
-            after[a] *= foresight.chance(a, outcome) / foresight.chance(outcome);
-        }
-        return after;
-    }
-
     /** The outcomes of a question; neighbouring ranges that leave the same cause in front are one. */
     List<Step.Outcome> of(Foresight foresight) {
         List<Step.Outcome> outcomes = new ArrayList<>();

@@ -2,6 +2,7 @@ package wetside.diagnosis.plan;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -10,13 +11,12 @@ import wetside.diagnosis.Effort;
 import wetside.diagnosis.Repair;
 import wetside.diagnosis.inference.InPlay;
 import wetside.diagnosis.inference.Posterior;
-import wetside.diagnosis.inference.Shares;
 
 /**
  * Expected cost of mending by repairs alone: one after the other, the best chance per cost first, until it works or
  * handing over is cheaper than what is left.
  *
- * <pre>V_i = min(C_call, C_i + (1 - p_i / r_i) V_{i+1}),   r_i = 1 - SUM_{j<i} p_j</pre>
+ * <pre>V = min over n of SUM_{i<=n} r_i C_i + r_{n+1} C_call,   r_i = 1 - SUM_{j<i} p_j</pre>
  *
  * <p>Repairs behind the same panel are judged together: the panel is worth its cost when the best few behind it are.
  * The order is the best one for a single cause with repairs that do not overlap; imperfect repairs leave their rest to
@@ -25,6 +25,9 @@ import wetside.diagnosis.inference.Shares;
 final class RepairPlan {
     private static final double NEGLIGIBLE = 1e-5;
 
+    /** Up to so many panels every set of them has its price at hand. */
+    private static final int FEW_PANELS = 12;
+
     private final List<Repair> repairs = new ArrayList<>();
     private final int[] repairOf;
     private final double[] works;
@@ -32,16 +35,19 @@ final class RepairPlan {
     private final long[] panels;
     private final long[] panelSets;
     private final double[] panelCost;
+    private final double[] openingOf;
     private final List<String> panelNames;
     private final double callIn;
     private final double handover;
-    private final double[] reliability;
+    private final Map<Long, double[]> mending = new HashMap<>();
+    private final ByWorth byWorth;
+    private final double[] chance;
+    private final boolean[] done;
 
     /** The repairs of the causes in play that this person may do and that were not tried in vain. */
     RepairPlan(InPlay inPlay, Situation situation, List<Effort> others) {
         Map<String, Integer> index = new LinkedHashMap<>();
         repairOf = new int[inPlay.size()];
-        works = new double[inPlay.size()];
         Arrays.fill(repairOf, -1);
         for (int a = 0; a < repairOf.length; a++) {
             if (inPlay.known(a)) {
@@ -50,7 +56,6 @@ final class RepairPlan {
                         .filter(r -> r.effort().allowed(situation.who()))
                         .orElse(null);
                 if (repair != null) {
-                    works[a] = repair.works();
                     repairOf[a] = index.computeIfAbsent(repair.id(), id -> add(repair));
                 }
             }
@@ -61,6 +66,10 @@ final class RepairPlan {
         names.removeAll(situation.panelsOff());
         panelNames = List.copyOf(names);
         panelCost = panelNames.stream().mapToDouble(situation.rates()::panel).toArray();
+        openingOf = new double[panelCost.length <= FEW_PANELS ? 1 << panelCost.length : 0];
+        for (int set = 0; set < openingOf.length; set++) {
+            openingOf[set] = sum(set);
+        }
         cost = repairs.stream()
                 .mapToDouble(repair -> Math.max(1e-9, situation.rates().of(repair.effort())))
                 .toArray();
@@ -68,7 +77,10 @@ final class RepairPlan {
         panelSets = Arrays.stream(panels).filter(set -> set != 0).distinct().toArray();
         callIn = situation.rates().callIn();
         handover = situation.handover();
-        reliability = repairs.stream().mapToDouble(Repair::works).toArray();
+        works = repairs.stream().mapToDouble(Repair::works).toArray();
+        byWorth = new ByWorth(repairs.size());
+        chance = new double[repairs.size()];
+        done = new boolean[repairs.size()];
     }
 
     private int add(Repair repair) {
@@ -98,6 +110,10 @@ final class RepairPlan {
     }
 
     private double opening(long set) {
+        return openingOf.length > 0 ? openingOf[(int) set] : sum(set);
+    }
+
+    private double sum(long set) {
         double sum = 0;
         for (long left = set; left != 0; left &= left - 1) {
             sum += panelCost[Long.numberOfTrailingZeros(left)];
@@ -106,67 +122,26 @@ final class RepairPlan {
     }
 
     /** Probability that a repair mends the machine. */
-    double[] chances(double[] shares) {
-        double[] chances = new double[repairs.size()];
+    double chance(double[] shares, int repair) {
+        double sum = 0;
         for (int a = 0; a < shares.length; a++) {
-            if (repairOf[a] >= 0) {
-                chances[repairOf[a]] += shares[a] * works[a];
-            }
+            sum += repairOf[a] == repair ? shares[a] * works[repair] : 0;
         }
-        return chances;
+        return sum;
     }
 
     /** The shares after a repair in vain, not normalised. */
     double[] inVain(double[] shares, int repair) {
         double[] left = shares.clone();
         for (int a = 0; a < left.length; a++) {
-            left[a] *= repairOf[a] == repair ? 1 - works[a] : 1;
+            left[a] *= repairOf[a] == repair ? 1 - works[repair] : 1;
         }
         return left;
     }
 
-    /** A plan: the repairs in order, up to the call, and what all is expected to cost. */
-    record Plan(int[] order, double cost) {}
-
-    /** The plan for these shares, which add up to one, with these panels off beside those of the situation. */
-    Plan plan(double[] shares, long off, int except) {
-        double[] chance = chances(shares);
-        if (except >= 0) {
-            chance[except] = 0;
-        }
-        int[] byWorth = byWorth(chance);
-        int n = byWorth.length;
-        int[] order = new int[n];
-        double[] step = new double[n];
-        boolean[] done = new boolean[repairs.size()];
-        long open = off;
-        Behind behind = behind(byWorth, chance, done, open);
-        int at = 0;
-        for (int i = 0; i < n; i++) {
-            while (at < n && (done[byWorth[at]] || (panels[byWorth[at]] & ~open) != 0)) {
-                at++;
-            }
-            boolean inside = at == n || behind.worth > chance[byWorth[at]] / cost[byWorth[at]];
-            order[i] = inside ? behind.first : byWorth[at];
-            done[order[i]] = true;
-            step[i] = cost[order[i]] + opening(panels[order[i]] & ~open);
-            if ((panels[order[i]] & ~open) != 0) {
-                open |= panels[order[i]];
-                behind = behind(byWorth, chance, done, open);
-                at = 0;
-            }
-        }
-        return stopped(order, step, chance, call(shares));
-    }
-
-    /** Cost of handing over now. */
-    double call(double[] shares) {
-        return callIn + (handover > 0 ? handover * Shares.bits(shares) : 0);
-    }
-
-    /** Cost of handing over when the cause is known. */
-    double callKnown() {
-        return callIn;
+    /** Cost of handing over when the causes are spread over so many bits. */
+    double call(double bits) {
+        return callIn + handover * bits;
     }
 
     /** The repair of a cause in play, -1 when this person cannot do it or did it in vain. */
@@ -174,56 +149,84 @@ final class RepairPlan {
         return repairOf[active];
     }
 
-    /** Cost of mending by a repair known to be the right one, with what follows when it fails; never above the call. */
-    double mending(int repair, long off) {
-        double mend = cost[repair] + opening(panels[repair] & ~off) + (1 - reliability[repair]) * callIn;
-        return Math.min(callIn, mend);
+    /**
+     * Cost of mending by each repair known to be the right one, with what follows when it fails; never above the call. Last
+     * the call itself, for what none of them mends. Read, never write.
+     */
+    double[] mending(long off) {
+        return mending.computeIfAbsent(off, this::mendingAfter);
     }
 
-    private Plan stopped(int[] order, double[] step, double[] chance, double call) {
-        double[] left = new double[order.length + 1];
-        left[0] = 1;
-        for (int i = 0; i < order.length; i++) {
-            left[i + 1] = Math.max(0, left[i] - chance[order[i]]);
+    private double[] mendingAfter(long off) {
+        double[] costs = new double[repairs.size() + 1];
+        for (int r = 0; r < repairs.size(); r++) {
+            double mend = cost[r] + opening(panels[r] & ~off) + (1 - works[r]) * callIn;
+            costs[r] = Math.min(callIn, mend);
         }
-        double value = call;
-        int stop = order.length;
-        for (int i = order.length - 1; i >= 0; i--) {
-            double going = step[i] + left[i + 1] / Math.max(left[i], 1e-12) * value;
-            stop = going < call ? stop : i;
-            value = Math.min(call, going);
-        }
-        return new Plan(Arrays.copyOf(order, stop), value);
+        costs[repairs.size()] = callIn;
+        return costs;
     }
 
-    /** Repairs that may help, the best chance per cost first: sorted as numbers, as this runs for every outcome. */
-    private int[] byWorth(double[] chance) {
-        long[] keys = new long[chance.length];
-        int n = 0;
+    /**
+     * Expected cost of the plan.
+     *
+     * @param need probability that each repair is the one needed
+     * @param call cost of handing over
+     * @param off panels off beside those of the situation
+     * @param except a repair that is not to be done, -1 for none
+     * @param enough from this on it does not matter how much: whatever is returned then is at least this
+     */
+    double cost(double[] need, double call, long off, int except, double enough) {
+        byWorth.clear();
         for (int r = 0; r < chance.length; r++) {
+            chance[r] = r == except ? 0 : need[r] * works[r];
+            done[r] = false;
             if (chance[r] > NEGLIGIBLE) {
-                long worth = Float.floatToIntBits((float) (chance[r] / cost[r]));
-                keys[n++] = worth << 32 | (0xFFFF_FFFFL - r);
+                byWorth.add(r, chance[r] / cost[r]);
             }
         }
-        Arrays.sort(keys, 0, n);
-        int[] order = new int[n];
-        for (int i = 0; i < n; i++) {
-            order[i] = (int) (0xFFFF_FFFFL - (keys[n - 1 - i] & 0xFFFF_FFFFL));
+        long open = off;
+        double left = 1;
+        double spent = 0;
+        double least = call;
+        Behind behind = behind(open);
+        int at = 0;
+        while (spent < Math.min(least, enough)) {
+            while (byWorth.has(at) && (done[byWorth.get(at)] || (panels[byWorth.get(at)] & ~open) != 0)) {
+                at++;
+            }
+            boolean outside = byWorth.has(at) && !(behind.worth > chance[byWorth.get(at)] / cost[byWorth.get(at)]);
+            int next = outside ? byWorth.get(at) : behind.first;
+            if (next < 0) {
+                break;
+            }
+            done[next] = true;
+            spent += left * (cost[next] + opening(panels[next] & ~open));
+            left = Math.max(0, left - chance[next]);
+            least = Math.min(least, spent + left * call);
+            if ((panels[next] & ~open) != 0) {
+                open |= panels[next];
+                behind = behind(open);
+                at = 0;
+            }
         }
-        return order;
+        return least;
     }
 
     /** What lies behind panels still on: the repair to start with, and chance per cost of the best few there. */
     private record Behind(int first, double worth) {}
 
-    private Behind behind(int[] byWorth, double[] chance, boolean[] done, long open) {
+    private Behind behind(long open) {
         Behind best = new Behind(-1, -1);
         for (long set : panelSets) {
             double sum = 0;
             double spent = opening(set & ~open);
             int first = -1;
-            for (int r : byWorth) {
+            for (int i = 0; byWorth.has(i); i++) {
+                int r = byWorth.get(i);
+                if (chance[r] <= best.worth * cost[r]) {
+                    break;
+                }
                 if (!done[r] && (panels[r] & ~open & ~set) == 0 && (panels[r] & ~open) != 0) {
                     first = first < 0 ? r : first;
                     sum += chance[r];
