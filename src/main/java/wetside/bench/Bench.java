@@ -32,6 +32,7 @@ public final class Bench implements AutoCloseable {
         RunPages runs = new RunPages(workshop, pages, subjects, drawings);
         List<Routes> all = List.of(
                 new Assets(),
+                new Units(),
                 new JobsPages(workshop, pages),
                 new JobPages(workshop, pages),
                 new SearchPages(workshop, pages),

@@ -10,13 +10,14 @@ import wetside.kind.Words;
 import wetside.machine.Component;
 import wetside.machine.Machine;
 import wetside.page.Level;
+import wetside.units.Display;
 
 /** The finding, once a cause stands out: the part for this revision, the order of work, what can hurt, what proves it. */
 final class FaultCard {
     private FaultCard() {}
 
     /** Null while the causes are open. */
-    static FaultView.Card of(Session session, FaultCase about) {
+    static FaultView.Card of(Session session, FaultCase about, Display units) {
         Posterior.Ranked best = session.posterior().ranking().get(0);
         Candidate candidate = session.candidate(best.position()).orElse(null);
         if (!session.isFound() || candidate == null) {
@@ -43,16 +44,16 @@ final class FaultCard {
         return new FaultView.Card(
                 Spoken.capital(best.words()),
                 share,
-                Spoken.sentence(words.says()),
-                Spoken.sentence(words.owner()),
-                facts(session, words.remedy(), part.place()),
-                caution(words.remedy()),
-                words.prove(),
+                Spoken.sentence(units.prose(words.says())),
+                Spoken.sentence(units.prose(words.owner())),
+                facts(session, words.remedy(), part.place(), units),
+                caution(words.remedy(), units),
+                words.prove().stream().map(units::prose).toList(),
                 saved,
                 best.id());
     }
 
-    private static List<FaultView.Fact> facts(Session session, Words.Remedy r, Component.Place place) {
+    private static List<FaultView.Fact> facts(Session session, Words.Remedy r, Component.Place place, Display units) {
         List<FaultView.Fact> facts = new ArrayList<>();
         String revision = session.casework().machine().identity().revision();
         if (!place.part().isEmpty()) {
@@ -66,16 +67,17 @@ final class FaultCard {
                     "Behind", String.join(", then ", panels(session.casework().machine(), place.behind()))));
         }
         facts.add(new FaultView.Fact("Who", Level.of(r.who()).words() + ", about " + Math.round(r.minutes()) + " min"));
-        facts.add(new FaultView.Fact("Do", r.does()));
+        facts.add(new FaultView.Fact("Do", units.prose(r.does())));
         return facts;
     }
 
-    static FaultView.Caution caution(Words.Remedy r) {
+    static FaultView.Caution caution(Words.Remedy r, Display units) {
         Level level = Level.of(r.who());
+        String says = Spoken.sentence(units.prose(r.caution()));
         if (level == Level.OWNER) {
-            return r.caution().isEmpty() ? null : new FaultView.Caution(level, Spoken.sentence(r.caution()), "");
+            return says.isEmpty() ? null : new FaultView.Caution(level, says, "");
         }
-        String how = (Spoken.sentence(r.caution()) + " " + Precautions.FIRST).strip();
+        String how = (says + " " + Precautions.FIRST).strip();
         return new FaultView.Caution(level, Precautions.BEFORE_OPENING, how);
     }
 

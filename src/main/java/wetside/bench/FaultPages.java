@@ -293,7 +293,10 @@ public final class FaultPages implements Routes {
             if (session != null) {
                 Answers.sensible(asking, observation, session.library());
             }
-            return said;
+            boolean number = observation.kind() == Observation.Kind.NUMBER;
+            return number && !Frame.units(context).equals(Display.METRIC)
+                    ? Spoken.figures(observation.value()) + " " + asking.unit().symbol()
+                    : said;
         } catch (Answers.NotAnAnswer e) {
             throw new BadForm(Spoken.capital(e.getMessage()));
         }

@@ -58,12 +58,12 @@ final class FaultSteps {
         return new FaultView.Step(
                 "ask",
                 id,
-                Spoken.capital(p.says()),
+                Spoken.capital(units.prose(p.says())),
                 Spoken.level(effort.who()),
                 cost(effort, step == null ? effort.minutes() : step.minutes(), p.tool()),
-                p.ask(),
-                p.how(),
-                caution(effort, p.caution()),
+                units.prose(p.ask()),
+                p.how().stream().map(units::prose).toList(),
+                caution(effort, units.prose(p.caution())),
                 expectation == null
                         ? new FaultView.Expect("", "", "", asking.options(), List.of(), "")
                         : expectation.of(asking, before),
@@ -105,7 +105,7 @@ final class FaultSteps {
         Optional<Candidate> candidate = session.mending(step.id());
         FaultView.Caution caution = candidate
                 .flatMap(Candidate::words)
-                .map(w -> FaultCard.caution(w.remedy()))
+                .map(w -> FaultCard.caution(w.remedy(), units))
                 .orElse(null);
         return new FaultView.Step(
                 "repair",
@@ -114,7 +114,9 @@ final class FaultSteps {
                 Spoken.level(step.effort().who()),
                 cost(step.effort(), step.minutes(), ""),
                 "",
-                candidate.flatMap(Candidate::words).map(w -> w.prove()).orElse(List.of()),
+                candidate.flatMap(Candidate::words).map(w -> w.prove()).orElse(List.of()).stream()
+                        .map(units::prose)
+                        .toList(),
                 caution,
                 null,
                 null,

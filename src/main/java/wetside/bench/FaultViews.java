@@ -65,7 +65,7 @@ final class FaultViews {
                 known(causes),
                 step,
                 causes == null ? null : causes.of(early.advice()),
-                session == null || !wanted.isEmpty() ? null : FaultCard.of(session, about),
+                session == null || !wanted.isEmpty() ? null : FaultCard.of(session, about, units),
                 session == null ? List.of() : odd(session, causes),
                 sharp(),
                 seen(),

@@ -100,7 +100,7 @@ final class Feed {
         int from = anew ? 0 : event;
         List<String> told = new ArrayList<>();
         for (LiveRun.Event e : all.subList(from, all.size())) {
-            told.add("[" + number(e.time()) + "," + text(e.words()) + "]");
+            told.add("[" + number(e.time()) + "," + text(units.prose(e.words())) + "]");
         }
         event = all.size();
         field(json, "anew", "" + anew).append(',');

@@ -2,6 +2,7 @@ package wetside.bench;
 
 import io.javalin.http.Context;
 import java.util.List;
+import java.util.stream.Collectors;
 import wetside.units.Display;
 
 /**
@@ -11,8 +12,11 @@ import wetside.units.Display;
  * @param menu   entry of the menu it belongs to, "" for none
  * @param units  as this reader wants them
  * @param assets address of style and scripts; changes with their content
+ * @param choice what units can be chosen, and which are
+ * @param here   address of the page
  */
-public record Frame(String title, String menu, Display units, String assets) {
+public record Frame(
+        String title, String menu, Display units, String assets, List<Units.Choice> choice, String here) {
     /** The menu, in its order: name and address. */
     public static final List<Entry> MENU = List.of(
             new Entry("Jobs", "/jobs"),
@@ -25,14 +29,32 @@ public record Frame(String title, String menu, Display units, String assets) {
     /** An entry of the menu. */
     public record Entry(String name, String address) {}
 
-    static final String UNITS = "units";
-
     static Frame of(Context context, String title, String menu) {
-        return new Frame(title, menu, units(context), Assets.address());
+        String query = context.queryString();
+        return new Frame(
+                title,
+                menu,
+                units(context),
+                Assets.address(),
+                Units.menu(context),
+                context.path() + (query == null ? "" : "?" + query));
     }
 
     /** How this reader wants measures. */
     static Display units(Context context) {
-        return "us".equals(context.cookie(UNITS)) ? Display.US : Display.METRIC;
+        return Units.of(context);
+    }
+
+    /** A sentence of ours with its measures as this reader wants them; never for what people wrote themselves. */
+    public String words(String text) {
+        return units.prose(text);
+    }
+
+    /** The units chosen, for the button that opens the choice. */
+    public String chosenUnits() {
+        return choice.stream()
+                .flatMap(c -> c.ways().stream().filter(Units.Way::chosen).map(Units.Way::words))
+                .map(w -> w.equals("litre") ? "l" : w.replace("US ", ""))
+                .collect(Collectors.joining(" · "));
     }
 }

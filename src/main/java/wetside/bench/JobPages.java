@@ -151,7 +151,7 @@ final class JobPages implements Routes {
         workshop.readings()
                 .take(
                         job.number(),
-                        JobView.taken(asking, phase, form.needed("said", 60), expected),
+                        JobView.taken(asking, phase, form.needed("said", 60), expected, Frame.units(context)),
                         form.person(),
                         version);
     }

@@ -30,6 +30,7 @@ import wetside.shop.Photos;
 import wetside.shop.Reading;
 import wetside.shop.RegisteredMachine;
 import wetside.shop.Shelf;
+import wetside.units.Display;
 
 /**
  * A job as its page shows it.
@@ -101,7 +102,7 @@ public record JobView(
         }
     }
 
-    static JobView of(Workshop w, Job job, wetside.units.Display units, String person, Typed typed) {
+    static JobView of(Workshop w, Job job, Display units, String person, Typed typed) {
         RegisteredMachine machine = w.register().machine(job.machineId());
         Optional<Casework> casework = casework(w, machine);
         List<Entry> timeline = w.jobs().timeline(job.id());
@@ -183,7 +184,7 @@ public record JobView(
             return r;
         }
         try {
-            Reading.Taken t = taken(e.asking(), r.phase(), r.said(), e);
+            Reading.Taken t = taken(e.asking(), r.phase(), r.said(), e, Display.METRIC);
             return new Reading(
                     r.id(),
                     r.phase(),
@@ -207,9 +208,9 @@ public record JobView(
      *
      * @param e null when nothing is
      */
-    static Reading.Taken taken(Asking asking, String phase, String typed, Expected e) {
+    static Reading.Taken taken(Asking asking, String phase, String typed, Expected e, Display units) {
         boolean bare = asking.options().isEmpty() && typed.matches("-?\\d+([.,]\\d+)?");
-        String whole = bare ? typed.replace(',', '.') + " " + asking.unit().symbol() : typed;
+        String whole = bare ? typed.replace(',', '.') + " " + units.unit(asking.dimension()).symbol() : typed;
         Observation o = Answers.parse(asking, whole);
         String said = Answers.words(asking, o);
         boolean number = o.kind() == Observation.Kind.NUMBER;
@@ -328,7 +329,7 @@ public record JobView(
     }
 
     /** What a procedure is answered with: its unit, or its words. */
-    public static String answeredBy(Asking a) {
-        return a.options().isEmpty() ? a.unit().symbol() : String.join(" / ", a.options());
+    public static String answeredBy(Asking a, Display units) {
+        return a.options().isEmpty() ? units.unit(a.dimension()).symbol() : String.join(" / ", a.options());
     }
 }

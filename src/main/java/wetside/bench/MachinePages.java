@@ -137,7 +137,7 @@ public final class MachinePages implements Routes {
         return new View(
                 s,
                 s.plate(workshop, Frame.units(context)),
-                drawn,
+                Spoken.drawing(drawn, Frame.units(context)),
                 by == Drawings.By.MEDIUM
                         ? List.copyOf(map.isEmpty() ? EnumSet.noneOf(Layer.class) : map.shown())
                         : List.of(),

@@ -98,15 +98,15 @@ public final class ReadingsPages implements Routes {
 
     private void show(Context context, Map<String, String> said) {
         Subject s = subjects.of(context);
-        pages.show(context, "readings", "Readings to expect", "Readings", view(context, s, said));
+        pages.show(
+                context, "readings", "Readings to expect", "Readings", view(context, s, said, Frame.units(context)));
     }
 
-    private View view(Context context, Subject s, Map<String, String> said) {
+    private View view(Context context, Subject s, Map<String, String> said, Display units) {
         Expectations.Sheet sheet = expectations.of(s);
         String asked = context.queryParam("who");
         String who = asked != null && WHO.contains(asked) ? asked : "technician";
         Who person = Who.values()[WHO.indexOf(who)];
-        Display units = Frame.units(context);
         List<Expected> allowed = sheet.expected().stream()
                 .filter(e -> e.asking().question().effort().allowed(person))
                 .toList();
@@ -262,8 +262,24 @@ public final class ReadingsPages implements Routes {
         if (said.isEmpty()) {
             throw new BadForm("No reading is filled in");
         }
-        workshop.jobs().note(number, "reading", form.person(), words(view(context, s, said)), "{}", null);
+        Map<String, String> kept = metric(expectations.of(s).expected(), said, Frame.units(context));
+        workshop.jobs()
+                .note(number, "reading", form.person(), words(view(context, s, kept, Display.METRIC)), "{}", null);
         context.redirect("/jobs/" + number + "#end", HttpStatus.SEE_OTHER);
+    }
+
+    /** What is kept is kept in the units of the trade, whoever typed it. */
+    private static Map<String, String> metric(List<Expected> expected, Map<String, String> said, Display units) {
+        Map<String, String> kept = new LinkedHashMap<>(said);
+        for (Expected e : expected) {
+            Unit typed = units.unit(e.asking().dimension());
+            Unit unit = Display.METRIC.unit(e.asking().dimension());
+            if (e.isNumber() && !typed.equals(unit)) {
+                kept.computeIfPresent(e.asking().question().id(), (id, text) ->
+                        Spoken.figures(unit.fromSi(typed.toSi(parsed(text)))));
+            }
+        }
+        return kept;
     }
 
     private static String words(View view) {

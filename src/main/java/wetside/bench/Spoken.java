@@ -1,6 +1,10 @@
 package wetside.bench;
 
+import java.math.BigDecimal;
+import java.math.MathContext;
 import java.util.Locale;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import wetside.casework.Answers;
 import wetside.casework.Asking;
 import wetside.diagnosis.Observation;
@@ -12,6 +16,8 @@ import wetside.units.Display;
 
 /** Shares, answers and people as the pages of fault finding word them. */
 final class Spoken {
+    private static final Pattern TEXT = Pattern.compile("(?<=>)[^<>]+(?=<)");
+
     private Spoken() {}
 
     static String percent(double share) {
@@ -70,6 +76,21 @@ final class Spoken {
     /** A measure in the reader's unit. */
     static double shown(Asking asking, double kept, Display units) {
         return units.unit(asking.dimension()).fromSi(asking.si(kept));
+    }
+
+    /** With the four figures that any instrument here can have. */
+    static String figures(double value) {
+        return new BigDecimal(value)
+                .round(new MathContext(4))
+                .stripTrailingZeros()
+                .toPlainString();
+    }
+
+    /** A drawing with the measures in its words as a reader wants them. */
+    static String drawing(String svg, Display units) {
+        return units.equals(Display.METRIC)
+                ? svg
+                : TEXT.matcher(svg).replaceAll(m -> Matcher.quoteReplacement(units.prose(m.group())));
     }
 
     static String number(double value, double step) {

@@ -17,6 +17,9 @@ import wetside.analysis.Conditioning;
 import wetside.analysis.Content;
 import wetside.analysis.WaterSheet;
 import wetside.machine.Problem;
+import wetside.units.Dimension;
+import wetside.units.Display;
+import wetside.units.Unit;
 
 /** The form of the water page as it was filled in, and the water sheet it makes. */
 public final class WaterEntry {
@@ -29,9 +32,12 @@ public final class WaterEntry {
     static final List<String> USE = List.of("brewed", "steamed", "hot-water", "days");
 
     private static final Map<String, String> USE_LINES = Map.of(
-            "brewed", "brewed: %s l", "steamed", "steamed: %s kg", "hot-water", "hot water: %s l", "days", "days: %s");
+            "brewed", "brewed: %s VOLUME", "steamed", "steamed: %s kg", "hot-water", "hot water: %s VOLUME", "days", "days: %s");
     private static final Pattern PLAIN =
             Pattern.compile("((?:below |< ?)?[+-]?[0-9.]+)\\s*(?:(?:±|\\+/-|\\+-)\\s*([0-9.]+)\\s*(%?))?");
+    /** What the litres of a day were typed in. */
+    static final String USE_UNIT = "use-unit";
+
     private static final String DROPS = "drops of ";
     private static final int LONGEST = 60;
 
@@ -95,7 +101,7 @@ public final class WaterEntry {
     }
 
     private static List<String> names() {
-        List<String> all = new ArrayList<>(List.of("title", "treatment"));
+        List<String> all = new ArrayList<>(List.of("title", "treatment", USE_UNIT));
         all.addAll(SLIDERS.keySet());
         all.addAll(USE);
         for (Content c : Content.values()) {
@@ -111,6 +117,24 @@ public final class WaterEntry {
 
     public String text(String name) {
         return fields.getOrDefault(name, "");
+    }
+
+    private String volume() {
+        return text(USE_UNIT).isEmpty() ? Display.METRIC.volume() : text(USE_UNIT);
+    }
+
+    /** The same with what is drawn in a day in the unit this reader wants. */
+    WaterEntry in(Display units) {
+        Unit typed = Dimension.VOLUME.unit(volume()).orElseThrow();
+        Unit wanted = Dimension.VOLUME.unit(units.volume()).orElseThrow();
+        for (String use : List.of("brewed", "hot-water")) {
+            String said = text(use).replace(',', '.');
+            if (!typed.equals(wanted) && said.matches("\\d+(\\.\\d+)?")) {
+                set(use, Spoken.figures(wanted.fromSi(typed.toSi(Double.parseDouble(said)))));
+            }
+        }
+        set(USE_UNIT, units.volume());
+        return this;
     }
 
     public String title() {
@@ -186,7 +210,7 @@ public final class WaterEntry {
                 String said = text(u).replace(',', '.');
                 String amount = said.isEmpty() ? u.equals("days") ? "330" : "0" : said;
                 String[] parts = USE_LINES.get(u).split(": ");
-                yaml.add("  " + parts[0] + ": " + quoted(String.format(parts[1], amount)));
+                yaml.add("  " + parts[0] + ": " + quoted(String.format(parts[1], amount).replace("VOLUME", volume())));
                 lines.put(yaml.size(), u);
             }
         }

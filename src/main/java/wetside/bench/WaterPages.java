@@ -28,6 +28,9 @@ import wetside.page.PdfSheet;
 import wetside.page.Picture;
 import wetside.page.Sheet;
 import wetside.shop.KeptWater;
+import wetside.units.Dimension;
+import wetside.units.Display;
+import wetside.units.Unit;
 import wetside.water.Composition;
 import wetside.water.ConstantSet;
 
@@ -76,7 +79,7 @@ public final class WaterPages implements Routes {
         List<String> addresses = new ArrayList<>(List.of(FREE));
         Subjects.ADDRESSES.forEach(a -> addresses.add(a + "/water"));
         for (String a : addresses) {
-            routes.get(a, c -> show(c, entered(c)));
+            routes.get(a, c -> show(c, entered(c).in(Frame.units(c))));
             routes.post(a, this::change);
             for (String kind : List.of("html", "pdf")) {
                 routes.get(a + "/advice." + kind, c -> advice(c, kept(subject(c)), kind));
@@ -178,6 +181,7 @@ public final class WaterPages implements Routes {
 
     private void show(Context context, WaterEntry entry) {
         Subject s = subject(context);
+        Display units = Frame.units(context);
         Map<String, String> troubles = new LinkedHashMap<>();
         List<String> notes = new ArrayList<>();
         // Asked first: facts that come while the rest is computed are for the next look.
@@ -198,21 +202,23 @@ public final class WaterPages implements Routes {
                 new WaterView(
                         s == null ? FREE : s.address() + "/water",
                         s,
-                        plate(s, entry, made),
+                        plate(s, entry, made, units),
                         entry,
                         troubles,
                         waiting,
                         made.map(c -> Picture.onPage(
                                         WaterDrawings.balance(c.treated().orElse(c.before()))))
                                 .orElse(""),
-                        made.map(c -> Picture.onPage(WaterDrawings.curve(c.before(), c.index(), c.treated())))
+                        made.map(c -> Picture.onPage(WaterDrawings.curve(
+                                        c.before(), c.index(), c.treated(), units.unit(Dimension.TEMPERATURE))))
                                 .orElse(""),
                         made.map(c -> WaterView.rows(c.before(), c.treated())).orElse(List.of()),
                         made.map(WaterPages::cost).orElse(Map.of()),
                         notes,
                         made.map(c -> c.sheet().assumed()).orElse(List.of()),
                         last(s).orElse(null),
-                        Form.person(context)));
+                        Form.person(context),
+                        units));
     }
 
     /** Sets the bypass so that the blend comes as near to the brewing range as it can. */
@@ -256,23 +262,26 @@ public final class WaterPages implements Routes {
         return cost;
     }
 
-    private static Plate plate(Subject s, WaterEntry entry, Optional<Case> made) {
+    private static Plate plate(Subject s, WaterEntry entry, Optional<Case> made, Display units) {
         List<Plate.Cell> cells = new ArrayList<>();
         cells.add(new Plate.Cell("Water sheet", entry.isEmpty() ? "nothing entered yet" : entry.title()));
         made.ifPresent(c -> {
             Waters was = c.before().waters();
             Optional<Waters> is = c.treated().map(Advice::waters);
+            Unit unit = units.unit(Dimension.HARDNESS);
             cells.add(cell(
-                    "Hardness, °dH",
+                    "Hardness",
+                    unit,
                     was.middle().hardness() * 2,
                     is.map(w -> w.middle().hardness() * 2)));
             cells.add(cell(
-                    "Alkalinity, °dH",
+                    "Alkalinity",
+                    unit,
                     was.middle().alkalinity(),
                     is.map(w -> w.middle().alkalinity())));
             String pen = Said.number(1e4 * c.before().conductivity().middle(), 0);
             cells.add(new Plate.Cell(
-                    "Conductivity at 25 °C, µS/cm",
+                    "Conductivity at " + units.prose("25 °C") + ", µS/cm",
                     c.treated()
                             .map(t -> pen + " → "
                                     + Said.number(1e4 * t.conductivity().middle(), 0))
@@ -283,13 +292,15 @@ public final class WaterPages implements Routes {
     }
 
     /** @param was charges [eq/kg] */
-    private static Plate.Cell cell(String label, double was, Optional<Double> is) {
-        String first = degrees(was);
-        return new Plate.Cell(label, is.map(v -> first + " → " + degrees(v)).orElse(first));
+    private static Plate.Cell cell(String label, Unit unit, double was, Optional<Double> is) {
+        String first = degrees(was, unit);
+        return new Plate.Cell(
+                label + ", " + unit.symbol(), is.map(v -> first + " → " + degrees(v, unit)).orElse(first));
     }
 
-    private static String degrees(double equivalents) {
-        return Said.number(equivalents * 28.0387e2, 1);
+    private static String degrees(double equivalents, Unit unit) {
+        double shown = unit.fromSi(equivalents / 2 * 1000);
+        return Said.number(shown, shown < 100 ? 1 : 0);
     }
 
     /** For the owner, to print. */

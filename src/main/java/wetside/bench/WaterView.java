@@ -10,6 +10,7 @@ import wetside.analysis.Content;
 import wetside.feedwater.Advice;
 import wetside.feedwater.Verdict;
 import wetside.shop.KeptWater;
+import wetside.units.Display;
 
 /**
  * The water page as its template shows it.
@@ -37,7 +38,8 @@ public record WaterView(
         List<String> notes,
         List<String> assumed,
         KeptWater kept,
-        String person) {
+        String person,
+        Display units) {
     /** A quantity that may have been measured. */
     public record Field(String name, String words, String value, List<String> units, String unit, String trouble) {}
 
@@ -78,10 +80,16 @@ public record WaterView(
                     MachinePages.capital(c.words()).replace("PH", "pH"),
                     entry.text(name),
                     WaterEntry.units(c),
-                    entry.text(name + "-unit"),
+                    unit(c, entry.text(name + "-unit")),
                     trouble(name)));
         }
         return fields;
+    }
+
+    /** As it was typed; before that as this reader wants hardness. */
+    private String unit(Content c, String typed) {
+        String wanted = units.hardness().replace("ppm", "mg/l");
+        return typed.isEmpty() && WaterEntry.units(c).contains(wanted) ? wanted : typed;
     }
 
     public String trouble(String field) {
@@ -91,9 +99,9 @@ public record WaterView(
     /** The uses of a day with their labels. */
     public Map<String, String> use() {
         Map<String, String> m = new LinkedHashMap<>();
-        m.put("brewed", "Brewed, l a day");
+        m.put("brewed", "Brewed, " + units.volume() + " a day");
         m.put("steamed", "Steam, kg a day");
-        m.put("hot-water", "Hot water, l a day");
+        m.put("hot-water", "Hot water, " + units.volume() + " a day");
         m.put("days", "Days a year");
         return m;
     }
@@ -136,10 +144,14 @@ public record WaterView(
         return rows;
     }
 
+    /** "alkalinity, °dH" was the name; the unit stands after the number. */
     private static String number(Verdict.Gauge g, Optional<Verdict.Gauge> then) {
         String now = shown(g.value());
         String was = then.map(t -> shown(t.value())).orElse(now);
-        return g.words() + ": " + (was.equals(now) ? now : was + " → " + now);
+        int comma = g.words().lastIndexOf(", ");
+        String unit = comma < 0 ? "" : " " + g.words().substring(comma + 2);
+        String name = comma < 0 ? g.words() : g.words().substring(0, comma);
+        return name + ": " + (was.equals(now) ? now : was + " → " + now) + unit;
     }
 
     private static String shown(double v) {

@@ -22,28 +22,28 @@ public final class HeatCurve {
 
     private HeatCurve() {}
 
-    /** @param celsius rising; the others in the unit of the curve */
-    public record Curve(double[] celsius, double[] low, double[] middle, double[] high) {}
+    /** @param at temperatures, rising; the others in the unit of the curve */
+    public record Curve(double[] at, double[] low, double[] middle, double[] high) {}
 
     /** A temperature of the machine. */
-    public record Mark(double celsius, String name) {}
+    public record Mark(double at, String name) {}
 
-    /** @param heading what the curve shows, with its unit */
-    public static String draw(String heading, Curve curve, List<Mark> marks) {
-        return draw(heading, curve, Optional.empty(), marks);
-    }
-
-    /** @param treated the same after something was done, dashed and without its band */
-    public static String draw(String heading, Curve curve, Optional<Curve> treated, List<Mark> marks) {
+    /**
+     * @param heading what the curve shows, with its unit
+     * @param along   what runs along, with its unit
+     * @param treated the same after something was done, dashed and without its band
+     */
+    public static String draw(
+            String heading, String along, Curve curve, Optional<Curve> treated, List<Mark> marks) {
         double least = treated.map(c -> Arrays.stream(c.middle).min().orElse(0)).orElse(0.0);
         double most = treated.map(c -> Arrays.stream(c.middle).max().orElse(0)).orElse(0.0);
         least = Math.max(LEAST, Math.min(0, least));
         most = Math.max(0, most);
-        for (int i = 0; i < curve.celsius.length; i++) {
+        for (int i = 0; i < curve.at.length; i++) {
             least = Math.min(least, Math.max(LEAST, curve.low[i]));
             most = Math.max(most, curve.high[i]);
         }
-        Axis across = Axis.over(curve.celsius[0], curve.celsius[curve.celsius.length - 1], 8);
+        Axis across = Axis.over(curve.at[0], curve.at[curve.at.length - 1], 8);
         Axis up = Axis.over(least, most, 5);
         Svg svg = new Svg(WIDTH, HEIGHT, heading, "A curve over temperature with a band for what is not known");
         svg.rect(0, 0, WIDTH, HEIGHT, Look.SHEET);
@@ -56,10 +56,10 @@ public final class HeatCurve {
         for (double v : across.ticks()) {
             svg.text(x(across, v), BOTTOM + 18, "middle", Look.LABEL, 500, Look.INK2, across.label(v));
         }
-        svg.text(RIGHT, BOTTOM + 36, "end", Look.LABEL, 500, Look.INK2, "temperature, °C");
+        svg.text(RIGHT, BOTTOM + 36, "end", Look.LABEL, 500, Look.INK2, along);
         svg.raw("<path d=\"%s\" fill=\"%s\"/>", band(curve, across, up), BAND);
-        svg.path(path(curve.celsius, curve.middle, across, up), LINE, 2.5, "");
-        treated.ifPresent(c -> svg.path(path(c.celsius, c.middle, across, up), TREATED, 2.5, "8 4"));
+        svg.path(path(curve.at, curve.middle, across, up), LINE, 2.5, "");
+        treated.ifPresent(c -> svg.path(path(c.at, c.middle, across, up), TREATED, 2.5, "8 4"));
         marks(svg, curve, marks, across, up);
         return svg.end();
     }
@@ -67,8 +67,8 @@ public final class HeatCurve {
     private static void marks(Svg svg, Curve curve, List<Mark> marks, Axis across, Axis up) {
         List<double[]> taken = new ArrayList<>();
         for (Mark m : marks) {
-            double value = at(curve, m.celsius);
-            double x = x(across, m.celsius);
+            double value = valueAt(curve, m.at);
+            double x = x(across, m.at);
             double y = y(up, value);
             svg.line(x, y, x, BOTTOM, Look.INK, 1.2, "2 3");
             svg.raw(
@@ -93,11 +93,11 @@ public final class HeatCurve {
         }
     }
 
-    private static double at(Curve c, double celsius) {
-        int n = c.celsius.length;
+    private static double valueAt(Curve c, double at) {
+        int n = c.at.length;
         for (int i = 1; i < n; i++) {
-            if (celsius <= c.celsius[i]) {
-                double s = (celsius - c.celsius[i - 1]) / (c.celsius[i] - c.celsius[i - 1]);
+            if (at <= c.at[i]) {
+                double s = (at - c.at[i - 1]) / (c.at[i] - c.at[i - 1]);
                 return c.middle[i - 1] + s * (c.middle[i] - c.middle[i - 1]);
             }
         }
@@ -122,9 +122,9 @@ public final class HeatCurve {
     }
 
     private static String band(Curve c, Axis across, Axis up) {
-        StringBuilder d = new StringBuilder(path(c.celsius, c.high, across, up));
-        for (int i = c.celsius.length - 1; i >= 0; i--) {
-            d.append(String.format(Locale.ROOT, "L%.1f %.1f", x(across, c.celsius[i]), y(up, c.low[i])));
+        StringBuilder d = new StringBuilder(path(c.at, c.high, across, up));
+        for (int i = c.at.length - 1; i >= 0; i--) {
+            d.append(String.format(Locale.ROOT, "L%.1f %.1f", x(across, c.at[i]), y(up, c.low[i])));
         }
         return d.append('Z').toString();
     }

@@ -1,12 +1,16 @@
 package wetside.feedwater;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import wetside.analysis.Heated;
 import wetside.analysis.Waters;
 import wetside.drawing.HeatCurve;
 import wetside.drawing.IonBalance;
+import wetside.units.Dimension;
+import wetside.units.Display;
+import wetside.units.Unit;
 import wetside.water.Composition;
 import wetside.water.ConstantSet;
 
@@ -42,17 +46,28 @@ public final class WaterDrawings {
 
     /** The same where the index of the water as it comes is at hand. */
     public static String curve(Advice advice, HeatCurve.Curve index, Optional<Advice> treated) {
+        return curve(advice, index, treated, Display.METRIC.unit(Dimension.TEMPERATURE));
+    }
+
+    /** The same over temperature in another unit. */
+    public static String curve(Advice advice, HeatCurve.Curve index, Optional<Advice> treated, Unit unit) {
         List<HeatCurve.Mark> marks = advice.machine().hot().stream()
-                .map(h -> new HeatCurve.Mark(h.kelvin() - 273.15, h.name()))
+                .map(h -> new HeatCurve.Mark(unit.fromSi(h.kelvin()), h.name()))
                 .toList();
         return HeatCurve.draw(
                 "calcite index: above 0 lime can fall" + (treated.isPresent() ? "; dashed: treated" : ""),
-                index,
-                treated.map(t -> index(Waters.exactly(t.waters().middle()), t.set())),
+                "temperature, " + unit.symbol(),
+                in(unit, index),
+                treated.map(t -> in(unit, index(Waters.exactly(t.waters().middle()), t.set()))),
                 marks);
     }
 
-    /** Calcite's index over temperature, with its range. */
+    private static HeatCurve.Curve in(Unit unit, HeatCurve.Curve c) {
+        double[] shown = Arrays.stream(c.at()).map(t -> unit.fromSi(t + 273.15)).toArray();
+        return new HeatCurve.Curve(shown, c.low(), c.middle(), c.high());
+    }
+
+    /** Calcite's index over temperature in °C, with its range. */
     public static HeatCurve.Curve index(Waters waters, ConstantSet set) {
         int n = (int) ((HOTTEST - COLDEST) / STEP) + 1;
         double[][] v = new double[4][n];

@@ -9,7 +9,7 @@ import java.util.Optional;
 /**
  * What kind of quantity a number is, and the units it may be written in (the usual one of the trade first).
  *
- * <p>Unit factors are exact by definition (SI brochure; inch 25.4 mm, pound 0.45359237 kg, US gallon 231 in³, g0
+ * <p>Unit factors are exact by definition (SI brochure; inch 25.4 mm, foot 304.8 mm, pound 0.45359237 kg, US gallon 231 in³, g0
  * 9.80665 m/s²) except hardness, which uses M(CaCO3) = 100.0869 g/mol and M(CaO) = 56.0774 g/mol.
  */
 public enum Dimension {
@@ -27,7 +27,7 @@ public enum Dimension {
             of("K", 1),
             from("°F", 5 / 9.0, 273.15 - 32 * 5 / 9.0, "degF", "F")),
     TEMPERATURE_RISE("a temperature difference", of("K", 1, "°C", "degC", "C"), of("°F", 5 / 9.0, "degF", "F")),
-    LENGTH("a length", of("mm", 1e-3), of("cm", 1e-2), of("m", 1), of("µm", 1e-6, "um"), of("in", 0.0254, "inch")),
+    LENGTH("a length", of("mm", 1e-3), of("cm", 1e-2), of("m", 1), of("µm", 1e-6, "um"), of("in", 0.0254, "inch"), of("ft", 0.3048)),
     AREA("an area", of("mm2", 1e-6), of("cm2", 1e-4), of("m2", 1)),
     VOLUME(
             "a volume",
@@ -61,7 +61,8 @@ public enum Dimension {
             of("l/h", 1e-3 / 3600, "L/h"),
             of("m3/h", 1 / 3600.0),
             of("m3/s", 1),
-            of("US gal/min", 3.785411784e-3 / 60, "gpm")),
+            of("US gal/min", 3.785411784e-3 / 60, "gpm"),
+            of("fl oz/min", 29.5735295625e-6 / 60)),
     POWER("a power", of("W", 1), of("kW", 1e3), of("mW", 1e-3)),
     ENERGY("an energy", of("kJ", 1e3), of("J", 1), of("MJ", 1e6), of("Wh", 3600), of("kWh", 3.6e6)),
     VOLTAGE("a voltage", of("V", 1), of("mV", 1e-3), of("kV", 1e3)),

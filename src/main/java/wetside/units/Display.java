@@ -7,10 +7,15 @@ import java.math.RoundingMode;
 /**
  * How quantities are shown: in the trade's usual units, with as many digits as a reading of that kind deserves. Screen,
  * JSON, sheets and charts all print through here.
+ *
+ * @param pressure    bar or psi
+ * @param temperature °C or °F; differences follow it
+ * @param volume      l or US gal; flows of volume and lengths follow it
+ * @param hardness    °dH, °fH, ppm CaCO3 or gpg
  */
-public enum Display {
-    METRIC,
-    US;
+public record Display(String pressure, String temperature, String volume, String hardness) {
+    public static final Display METRIC = new Display("bar", "°C", "l", "°dH");
+    public static final Display US = new Display("psi", "°F", "US gal", "gpg");
 
     private static final MathContext THREE = new MathContext(3, RoundingMode.HALF_UP);
 
@@ -36,19 +41,23 @@ public enum Display {
         return (same ? from.substring(0, from.length() - unit.length() - 1) : from) + " to " + to;
     }
 
+    private boolean isGallons() {
+        return volume.equals("US gal");
+    }
+
     /** The one unit a column or an axis of this dimension is labelled with. */
     public Unit unit(Dimension dimension) {
         String symbol = switch (dimension) {
-            case PRESSURE -> this == US ? "psi" : "bar";
-            case TEMPERATURE -> this == US ? "°F" : "°C";
-            case TEMPERATURE_RISE -> this == US ? "°F" : "K";
-            case LENGTH -> this == US ? "in" : "mm";
+            case PRESSURE -> pressure;
+            case TEMPERATURE -> temperature;
+            case TEMPERATURE_RISE -> temperature.equals("°F") ? "°F" : "K";
+            case LENGTH -> isGallons() ? "in" : "mm";
             case AREA -> "mm2";
-            case VOLUME -> this == US ? "fl oz" : "ml";
+            case VOLUME -> isGallons() ? "fl oz" : "ml";
             case MASS -> "g";
             case TIME -> "s";
             case MASS_FLOW -> "g/s";
-            case VOLUME_FLOW -> "ml/min";
+            case VOLUME_FLOW -> isGallons() ? "fl oz/min" : "ml/min";
             case POWER -> "W";
             case ENERGY -> "kJ";
             case VOLTAGE -> "V";
@@ -63,23 +72,28 @@ public enum Display {
             case RATIO -> "%";
             case NUMBER, MONEY -> "";
             case RATE -> "per million hours";
-            case HARDNESS -> this == US ? "gpg" : "°dH";
+            case HARDNESS -> hardness;
         };
         return named(symbol, dimension);
     }
 
+    /** A sentence written in metric units with its measures in these: "back to 1.2 bar" becomes "back to 17 psi". */
+    public String prose(String text) {
+        return Prose.in(this, text);
+    }
+
     /** The unit a single value of this size is read best in: 0.3 mA rather than 0.0003 A. */
-    private Unit unitFor(double si, Dimension dimension) {
+    Unit unitFor(double si, Dimension dimension) {
         double size = Math.abs(si) * (1 + 1e-9);
         if (size == 0 || Double.isInfinite(size)) {
             return unit(dimension);
         }
         String symbol = switch (dimension) {
-            case LENGTH -> this == METRIC && size >= 1 ? "m" : "";
-            case VOLUME -> size < 1e-3 ? "" : this == US ? (size < 3.785e-3 ? "" : "US gal") : "l";
+            case LENGTH -> size < 1 ? "" : isGallons() ? "ft" : "m";
+            case VOLUME -> size < 1e-3 ? "" : !isGallons() ? "l" : size < 3.785e-3 ? "" : "US gal";
             case MASS -> size < 1e-3 ? "mg" : size < 1 ? "g" : "kg";
             case TIME -> size < 1 ? "ms" : size < 120 ? "s" : size < 7200 ? "min" : size < 172800 ? "h" : "d";
-            case VOLUME_FLOW -> size < 1e-3 / 60 ? "" : "l/min";
+            case VOLUME_FLOW -> isGallons() || size < 1e-3 / 60 ? "" : "l/min";
             case POWER -> size < 1 ? "mW" : "W";
             case ENERGY -> size < 1e3 ? "J" : size < 3.6e5 ? "kJ" : "kWh";
             case VOLTAGE -> size < 1 ? "mV" : "V";

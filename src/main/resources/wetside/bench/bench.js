@@ -32,6 +32,15 @@ if (intake) {
   });
 }
 
+// The choice of units closes like any menu.
+const units = document.querySelector("details.units");
+document.addEventListener("click", e => { if (units.open && !units.contains(e.target)) units.open = false; });
+units.addEventListener("keydown", e => {
+  if (e.key !== "Escape" || !units.open) return;
+  units.open = false;
+  units.querySelector("summary").focus();
+});
+
 // A link to something folded opens it.
 const unfold = hash => {
   const folded = hash && document.getElementById(hash.slice(1));

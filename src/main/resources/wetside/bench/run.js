@@ -26,9 +26,10 @@
 
   // Controls
   const clockWords = t => { const s = Math.floor(t); const m = Math.floor(s / 60); return m < 60 ? `${m}:${String(s % 60).padStart(2, "0")}` : `${Math.floor(m / 60)}:${String(m % 60).padStart(2, "0")}:${String(s % 60).padStart(2, "0")}`; };
+  const heat = kelvin => root.dataset.heat === "°F" ? `${(kelvin * 1.8 - 459.67).toFixed(1)} °F` : `${(kelvin - 273.15).toFixed(1)} °C`;
   const held = new Map();
   function slideWords(c, v) {
-    c.querySelector("output").textContent = c.dataset.heat === "true" ? `${(v - 273.15).toFixed(1)} °C` : `${Math.round(100 * v)} %`;
+    c.querySelector("output").textContent = c.dataset.heat === "true" ? heat(v) : `${Math.round(100 * v)} %`;
   }
   root.addEventListener("input", e => {
     const c = e.target.closest(".control");
@@ -99,7 +100,7 @@
     seen("gauge", (e, i) => {
       const v = p.v[i], n = e.querySelector(".needle");
       n.setAttribute("transform", `rotate(${(-135 + 270 * Math.max(-0.02, Math.min(1.02, v / n.dataset.most))).toFixed(1)} 75 75)`);
-      say(e.querySelector("output"), v === null ? "–" : v.toFixed(v < 3 ? 2 : 1));
+      say(e.querySelector("output"), v === null ? "–" : v.toFixed(n.dataset.most > 30 ? 0 : v < 3 ? 2 : 1));
     });
     seen("figure", (e, i) => say(e.querySelector("output"), p.v[i] === null ? "–" : p.v[i].toFixed(1)));
     seen("glass", (e, i) => {
@@ -251,15 +252,25 @@
   }
   boxes.forEach(b => b.addEventListener("change", listen));
   document.querySelectorAll(".tabs input").forEach(r => r.addEventListener("change", draw));
-  addEventListener("pagehide", () => { if (name) navigator.sendBeacon(`/runs/${name}/end`); });
+  // Another unit loads the page again; the run goes on and is found by its name.
+  let staying = false;
+  document.querySelector(".units form").addEventListener("submit", e => {
+    if (!name) return;
+    staying = true;
+    e.target.elements.back.value = `${location.pathname}?run=${name}`;
+  });
+  addEventListener("pagehide", () => { if (name && !staying) navigator.sendBeacon(`/runs/${name}/end`); });
   addEventListener("pageshow", e => { if (e.persisted) location.reload(); });
 
   (async () => {
     const query = new URLSearchParams(location.search);
     if (query.get("show") === "map") document.querySelector(".tabs [value=map]").checked = true;
-    const answer = await fetch(root.dataset.start, {method: "POST"});
-    const said = await answer.text();
-    if (!answer.ok) return trouble(answer.status === 503 ? said : "The run could not be started.");
+    const before = query.get("run");
+    if (before) history.replaceState(null, "", location.pathname);
+    const there = before && (await fetch(`/runs/${before}/scenario.yaml`)).ok;
+    const answer = there ? null : await fetch(root.dataset.start, {method: "POST"});
+    const said = there ? before : await answer.text();
+    if (!there && !answer.ok) return trouble(answer.status === 503 ? said : "The run could not be started.");
     name = said;
     $("save").href = `/runs/${name}/scenario.yaml`;
     listen();

@@ -1,0 +1,89 @@
+package wetside.bench;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.net.http.HttpRequest;
+import java.net.http.HttpResponse;
+import java.nio.file.Path;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import wetside.shop.Reading;
+import wetside.shop.Readings;
+
+/** One choice for each quantity, on every page, for what is shown and for what is typed. */
+class UnitsTest {
+    /** psi, °F, US gallons, °fH. */
+    private static final String COOKIE = "units=1111";
+
+    @TempDir
+    static Path folder;
+
+    private static Opened opened;
+
+    @BeforeAll
+    static void open() {
+        opened = new Opened(folder);
+    }
+
+    @AfterAll
+    static void close() {
+        opened.close();
+    }
+
+    private static String page(String path, String cookie) throws Exception {
+        HttpRequest request = HttpRequest.newBuilder(opened.uri(path))
+                .header("Cookie", cookie)
+                .build();
+        return opened.client
+                .send(request, HttpResponse.BodyHandlers.ofString())
+                .body();
+    }
+
+    @Test
+    void theChoiceIsKeptAndGoesBackToThePageItWasMadeOn() throws Exception {
+        HttpResponse<String> answer = opened.post("/units", "pressure", "1", "back", "/machines?q=spring");
+        assertThat(answer.statusCode()).isEqualTo(303);
+        assertThat(answer.headers().firstValue("Location").orElse("")).endsWith("/machines?q=spring");
+        assertThat(answer.headers().firstValue("Set-Cookie").orElse("")).startsWith("units=1000");
+        assertThat(opened.post("/units", "back", "//elsewhere.example/")
+                        .headers()
+                        .firstValue("Location")
+                        .orElse(""))
+                .doesNotContain("elsewhere");
+        assertThat(page("/jobs", "units=9x")).contains("bar · °C · l · °dH");
+        assertThat(page("/jobs", COOKIE)).contains("psi · °F · gal · °fH");
+    }
+
+    @Test
+    void plateCardAndWaterFollow() throws Exception {
+        String card = page("/machines/" + opened.machine + "?part=safety-valve", COOKIE);
+        assertThat(card).contains("459 ft").contains("29 psi").doesNotContain("2.00 bar");
+        assertThat(page("/water?example=1", COOKIE))
+                .contains("Hardness, °fH")
+                .contains("<dd>16.1 → ")
+                .contains("temperature, °F")
+                .doesNotContain(" °C");
+    }
+
+    @Test
+    void aBareNumberIsReadInTheChosenUnit() throws Exception {
+        long number = opened.job("Weak steam.");
+        String asked = "steam gauge at rest, cold";
+        HttpRequest request = HttpRequest.newBuilder(opened.uri("/jobs/" + number + "/readings"))
+                .header("Cookie", COOKIE)
+                .header("Content-Type", "application/x-www-form-urlencoded")
+                .POST(HttpRequest.BodyPublishers.ofString(
+                        "version=1&phase=found&said=2&asked=" + asked.replace(" ", "+").replace(",", "%2C")))
+                .build();
+        HttpResponse<String> answer = opened.client.send(request, HttpResponse.BodyHandlers.ofString());
+        assertThat(answer.statusCode()).as(answer.body()).isEqualTo(303);
+        Reading kept = new Readings(opened.shop, java.time.Clock.systemUTC())
+                .of(new wetside.shop.Jobs(opened.shop, java.time.Clock.systemUTC()).byNumber(number).orElseThrow().id())
+                .get(0);
+        assertThat(kept.said()).isEqualTo("0.14 bar");
+        assertThat(page("/jobs/" + number, COOKIE)).contains("<b>2.0 psi</b>");
+        assertThat(page("/jobs/" + number, "units=0000")).contains("<b>0.14 bar</b>");
+    }
+}
