@@ -62,7 +62,7 @@ class UnitsTest {
         assertThat(card).contains("459 ft").contains("29 psi").doesNotContain("2.00 bar");
         assertThat(page("/water?example=1", COOKIE))
                 .contains("Hardness, °fH")
-                .contains("<dd>16.1 → ")
+                .contains("<dd>15.2 → ")
                 .contains("temperature, °F")
                 .doesNotContain(" °C");
     }
