@@ -32,6 +32,11 @@ public final class Drawings {
     /** Machines the twin simulates for each failure of a part. */
     private static final int DRAWS = 4;
 
+    /** What a page has for a map beside the cabinet [px]. */
+    private static final double ROOM_ACROSS = 790;
+
+    private static final double ROOM_DOWN = 540;
+
     private static final String SHOT = "shot";
 
     private final Procedures procedures = Procedures.bundled();
@@ -94,10 +99,13 @@ public final class Drawings {
         }
     }
 
-    String mapText(Subject s, Set<Layer> layers, By by, String query) {
-        return texts.of(
-                s.key() + s.address() + layers + by + query,
-                () -> Picture.onPage(map(s, layers, by).linked(id -> query + "part=" + id)));
+    /** @param names whether every part has its name on the map, however large that makes it */
+    String mapText(Subject s, Set<Layer> layers, By by, String query, boolean names) {
+        UnaryOperator<String> link = id -> query + "part=" + id;
+        return texts.of(s.key() + s.address() + layers + by + query + names, () -> {
+            MachineMap map = map(s, layers, by);
+            return Picture.onPage(names ? map.linked(link) : map.linked(link, ROOM_ACROSS, ROOM_DOWN));
+        });
     }
 
     Repertoire repertoire(Subject s) {
@@ -131,14 +139,24 @@ public final class Drawings {
     /** A view of the case and what it is. */
     public record Look(String svg, String caption) {}
 
-    /** From where a part is seen best and from beside that; without a part from the rear and the right. */
-    List<Look> cabinet(Subject s, Optional<String> part, String query) {
+    /** The sides a cabinet can be drawn from; none where there is no cabinet. */
+    List<Side> sides(Subject s) {
+        return cards(s).cabinet().map(Cabinet::sides).orElse(List.of());
+    }
+
+    /**
+     * From one side, large; or, where none is chosen, from where a part is seen best and from beside that, without a part
+     * from the rear and the right.
+     */
+    List<Look> cabinet(Subject s, Optional<String> part, Optional<Side> from, String query) {
         Cabinet cabinet = cards(s).cabinet().orElse(null);
         if (cabinet == null) {
             return List.of();
         }
         Optional<Fitted> chosen = part.flatMap(cabinet::part);
-        List<Side> sides = chosen.map(f -> CardSheet.sides(cabinet, f)).orElse(List.of(Side.REAR, Side.RIGHT));
+        List<Side> sides = from.map(List::of)
+                .orElseGet(() ->
+                        chosen.map(f -> CardSheet.sides(cabinet, f)).orElse(List.of(Side.REAR, Side.RIGHT)));
         List<Look> looks = new ArrayList<>();
         for (Side side : sides) {
             looks.add(look(s, cabinet, chosen, side, id -> query + "part=" + id, query));

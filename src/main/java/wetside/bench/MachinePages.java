@@ -4,6 +4,7 @@ import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import io.javalin.http.NotFoundResponse;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.EnumSet;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -14,6 +15,7 @@ import java.util.Set;
 import wetside.card.Card;
 import wetside.card.CardWords;
 import wetside.machine.Component;
+import wetside.machine.Side;
 import wetside.map.Layer;
 import wetside.map.MachineMap;
 import wetside.page.Level;
@@ -24,6 +26,8 @@ import wetside.tour.TourSheet;
 
 /** One machine: its map, its cabinet, the card of the part one points at, a walk, and what was done to it. */
 public final class MachinePages implements Routes {
+    private static final String SIDE = "side";
+
     private final Workshop workshop;
     private final Pages pages;
     private final Subjects subjects;
@@ -41,8 +45,11 @@ public final class MachinePages implements Routes {
      * @param layers   what can be switched off in it
      * @param ways     what it can be coloured by, and pipes or wires
      * @param cabinet  views of the case
+     * @param sides    from where it can be seen
      * @param card     null while no part is chosen
      * @param parts    of the machine, to choose one without a pointer
+     * @param onMap    ids of those that have a number on the map
+     * @param size     the other way to see the map: whole, or with all names
      * @param walk     where one is on a walk
      */
     public record View(
@@ -53,14 +60,20 @@ public final class MachinePages implements Routes {
             List<Choice> ways,
             List<Choice> colours,
             List<Drawings.Look> cabinet,
+            List<Choice> sides,
             CardView card,
-            List<Choice> parts,
+            List<Named> parts,
+            Set<String> onMap,
+            Choice size,
             List<Choice> walks,
             Walk walk,
             List<Jobs.Ticket> jobs) {}
 
     /** Something that can be chosen by a link. */
     public record Choice(String words, String address, boolean chosen) {}
+
+    /** A part with its number. */
+    public record Named(int number, String name, String id, String address, boolean chosen) {}
 
     /** @param signs address that adds what would show each failure, "" when it is shown */
     public record CardView(
@@ -110,6 +123,10 @@ public final class MachinePages implements Routes {
         if (by != Drawings.By.MEDIUM && !wires) {
             state.put("by", by.name().toLowerCase(Locale.ROOT));
         }
+        side(s, context.queryParam("side")).ifPresent(side -> state.put(SIDE, side.word()));
+        if (context.queryParam("names") != null) {
+            state.put("names", "all");
+        }
         pages.show(
                 context,
                 "machine",
@@ -130,7 +147,9 @@ public final class MachinePages implements Routes {
         String query = MachinesPages.query(state);
         Set<Layer> layers = wires ? MachineMap.WIRED : MachineMap.WET;
         MachineMap map = drawings.map(s, layers, by);
-        String drawn = map.isEmpty() ? "" : drawings.mapText(s, layers, by, query);
+        Optional<Side> side = side(s, state.get(SIDE));
+        boolean names = state.containsKey("names");
+        String drawn = map.isEmpty() ? "" : drawings.mapText(s, layers, by, query, names);
         if (part != null) {
             drawn = drawn.replace("data-part=\"" + part + "\"", "data-part=\"" + part + "\" class=\"chosen\"");
         }
@@ -143,9 +162,15 @@ public final class MachinePages implements Routes {
                         : List.of(),
                 ways(state, wires, part),
                 wires ? List.of() : colours(state, by),
-                drawings.cabinet(s, Optional.ofNullable(part), query),
+                drawings.cabinet(s, Optional.ofNullable(part), side, query),
+                sides(s, state, part),
                 part == null ? null : card(s, part, context.queryParam("signs") != null, query),
-                parts(s, part),
+                parts(s, part, query),
+                map.isEmpty() ? Set.of() : map.numbered(),
+                new Choice(
+                        names ? "Whole map" : "All names, full size",
+                        with(state, "names", names ? null : "all") + (part == null ? "" : "part=" + part),
+                        names),
                 walks(state, tour, stop),
                 walk(tour, stop, query),
                 s.onRegister() == null
@@ -188,6 +213,20 @@ public final class MachinePages implements Routes {
                 new Choice("Wires", with(state, "map", "wires") + kept, wires));
     }
 
+    private Optional<Side> side(Subject s, String word) {
+        return drawings.sides(s).stream().filter(x -> x.word().equals(word)).findFirst();
+    }
+
+    private List<Choice> sides(Subject s, Map<String, String> state, String part) {
+        String kept = part == null ? "" : "part=" + part;
+        List<Choice> sides = new ArrayList<>();
+        sides.add(new Choice("two sides", with(state, SIDE, null) + kept, !state.containsKey(SIDE)));
+        for (Side x : drawings.sides(s)) {
+            sides.add(new Choice(x.word(), with(state, SIDE, x.word()) + kept, x.word().equals(state.get(SIDE))));
+        }
+        return sides;
+    }
+
     private static List<Choice> colours(Map<String, String> state, Drawings.By by) {
         List<Choice> choices = new ArrayList<>();
         for (Drawings.By each : Drawings.By.values()) {
@@ -207,12 +246,15 @@ public final class MachinePages implements Routes {
         return MachinesPages.query(changed);
     }
 
-    private static List<Choice> parts(Subject s, String part) {
-        List<Choice> parts = new ArrayList<>();
+    private static List<Named> parts(Subject s, String part, String query) {
+        List<Named> parts = new ArrayList<>();
         var numbers = wetside.drawing.PartNumbers.of(s.file());
         for (Component c : s.installed().machine().components()) {
-            numbers.of(c.id()).ifPresent(n -> parts.add(new Choice(n + " " + c.name(), c.id(), c.id().equals(part))));
+            numbers.of(c.id())
+                    .ifPresent(n ->
+                            parts.add(new Named(n, c.name(), c.id(), query + "part=" + c.id(), c.id().equals(part))));
         }
+        parts.sort(Comparator.comparingInt(Named::number));
         return parts;
     }
 

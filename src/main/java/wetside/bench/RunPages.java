@@ -116,7 +116,7 @@ public final class RunPages implements Routes {
                         s.plate(workshop, units),
                         panel,
                         panel.gauges().stream().map(g -> Dial.of(g, units)).toList(),
-                        drawings.mapText(s, MachineMap.WET, Drawings.By.MEDIUM, s.address() + "?"),
+                        drawings.mapText(s, MachineMap.WET, Drawings.By.MEDIUM, s.address() + "?", false),
                         routines,
                         units));
     }

@@ -37,6 +37,9 @@ public final class MachineMap {
     /** Room at either side of a part for the number of a hose that ends there. */
     private static final double BESIDE = 24;
 
+    /** Drawn smaller than this, names of parts can no longer be read. */
+    private static final double LEGIBLE = 0.92;
+
     private static final int ROUNDS = 3;
     /** Points in a pixel. */
     private static final double POINTS = 0.75;
@@ -109,7 +112,32 @@ public final class MachineMap {
      * @param link address of the part of an id
      */
     public String linked(UnaryOperator<String> link) {
-        return new MapSvg(plan, sheet(), measured, Theme.LIGHT, link).draw();
+        return new MapSvg(plan, sheet(), measured, Theme.LIGHT, link, false).draw();
+    }
+
+    /**
+     * The same for a page that lists the parts beside it: names where all of them can be read in the room there is, else
+     * numbers alone, which need so little of it that they can.
+     *
+     * @param width  of the room [px]
+     * @param height of the room [px]
+     */
+    public String linked(UnaryOperator<String> link, double width, double height) {
+        MapSvg named = new MapSvg(plan, with(false), measured, Theme.LIGHT, link, true);
+        boolean legible = Math.min(width / named.width(), height / named.height()) >= LEGIBLE;
+        return legible ? named.draw() : new MapSvg(plan, with(true), measured, Theme.LIGHT, link, true).draw();
+    }
+
+    /** What has a number on it: parts, what sits inside them, what lines consist of. */
+    public Set<String> numbered() {
+        Set<String> all = new HashSet<>(plan.parts().keySet());
+        plan.parts().values().forEach(p -> p.inside().forEach(c -> all.add(c.id())));
+        plan.ways().forEach(w -> w.along().forEach(c -> all.add(c.id())));
+        return all;
+    }
+
+    private Sheet with(boolean numbers) {
+        return sheet().numbers() == numbers ? sheet() : roomy(numbers);
     }
 
     /** What flows in each line now [kg/s], the way it is drawn; 0 for wires and what only senses. */

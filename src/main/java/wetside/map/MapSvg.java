@@ -29,14 +29,25 @@ final class MapSvg {
     private final double column;
     private final int rows;
     private final UnaryOperator<String> link;
+    private final boolean bare;
     private final double head;
 
     MapSvg(MapPlan plan, Sheet sheet, Measured measured, Theme theme) {
-        this(plan, sheet, measured, theme, null);
+        this(plan, sheet, measured, theme, null, false);
     }
 
-    /** @param link address of a part; with it the drawing has no heading of its own. Null for none. */
-    MapSvg(MapPlan plan, Sheet sheet, Measured measured, Theme theme, UnaryOperator<String> link) {
+    /**
+     * @param link address of a part; with it the drawing has no heading of its own. Null for none.
+     * @param bare the page says which number is what
+     */
+    MapSvg(
+            MapPlan plan,
+            Sheet sheet,
+            Measured measured,
+            Theme theme,
+            UnaryOperator<String> link,
+            boolean bare) {
+        this.bare = bare;
         this.link = link;
         head = link == null ? HEAD : MARGIN;
         this.plan = plan;
@@ -45,8 +56,8 @@ final class MapSvg {
         this.theme = theme;
         lettering = Lettering.of(sheet.numbers());
         width = Math.ceil(Math.max(link == null ? LEAST_WIDTH : 0, sheet.width() + 2 * MARGIN));
-        notes = notes();
-        named = named();
+        notes = bare ? List.of() : notes();
+        named = bare ? List.of() : named();
         column = lettering.width(named) + BETWEEN;
         int columns = (int) Math.max(1, (width - 2 * MARGIN + BETWEEN) / column);
         rows = (named.size() + columns - 1) / columns;
@@ -57,7 +68,7 @@ final class MapSvg {
     }
 
     double height() {
-        return Math.ceil(legend() + (saysLines() ? 44 : 22) + (rows + notes.size()) * lettering.line);
+        return Math.ceil(legend() + (saysLines() ? 44 : bare ? 0 : 22) + (rows + notes.size()) * lettering.line);
     }
 
     /** A page with switches for what is shown says by them what the lines mean. */
@@ -83,7 +94,9 @@ final class MapSvg {
         svg.raw("<g transform=\"translate(%.1f %.1f)\">", (width - sheet.width()) / 2, head);
         circuit(svg);
         svg.raw("</g>");
-        svg.line(MARGIN, legend - 8, width - MARGIN, legend - 8, theme.of(Theme.Token.LINE), 1, "");
+        if (!bare) {
+            svg.line(MARGIN, legend - 8, width - MARGIN, legend - 8, theme.of(Theme.Token.LINE), 1, "");
+        }
         if (saysLines()) {
             legend(svg, legend + 14);
         }
@@ -175,7 +188,8 @@ final class MapSvg {
 
     private String anchor(String id, String name) {
         return "<a href=\"" + Svg.escape(link.apply(id)) + "\" data-part=\"" + Svg.escape(id) + "\" aria-label=\""
-                + plan.numbers().of(id).orElse(0) + " " + Svg.escape(name).replace("\"", "&quot;") + "\">";
+                + plan.numbers().of(id).orElse(0) + " " + Svg.escape(name).replace("\"", "&quot;") + "\"><title>"
+                + plan.numbers().of(id).orElse(0) + " " + Svg.escape(name) + "</title>";
     }
 
     private int ways(Sheet.Placed p) {
