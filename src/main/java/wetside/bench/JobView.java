@@ -292,23 +292,8 @@ public record JobView(
         };
     }
 
-    /** The sign in the square before an entry. */
-    public static String sign(Entry e) {
-        if (e.corrects() != null) {
-            return "✎";
-        }
-        return switch (e.sort()) {
-            case "said" -> "“";
-            case "state" -> "→";
-            case "finding" -> "✓";
-            case "part" -> "+";
-            case "reading", "answer" -> "?";
-            case "proof" -> "✓";
-            case "photo" -> "◉";
-            case "time" -> "◷";
-            case "signed" -> "✎";
-            default -> "•";
-        };
+    public static String capital(String words) {
+        return Spoken.capital(words);
     }
 
     /** "1 h 34", "20 min". */

@@ -32,14 +32,15 @@ if (intake) {
   });
 }
 
-// The choice of units closes like any menu.
-const units = document.querySelector("details.units");
-document.addEventListener("click", e => { if (units.open && !units.contains(e.target)) units.open = false; });
-units.addEventListener("keydown", e => {
-  if (e.key !== "Escape" || !units.open) return;
-  units.open = false;
-  units.querySelector("summary").focus();
-});
+// What folds out of the top closes like any menu.
+for (const menu of document.querySelectorAll(".top details")) {
+  document.addEventListener("click", e => { if (menu.open && !menu.contains(e.target)) menu.open = false; });
+  menu.addEventListener("keydown", e => {
+    if (e.key !== "Escape" || !menu.open) return;
+    menu.open = false;
+    menu.querySelector("summary").focus();
+  });
+}
 
 // A link to something folded opens it.
 const unfold = hash => {
