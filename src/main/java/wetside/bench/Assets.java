@@ -18,6 +18,7 @@ final class Assets implements Routes {
     private static final List<String> OWN = List.of(
             "bench.css",
             "bench.js",
+            "department.css",
             "fault.css",
             "fault.js",
             "machine.css",

@@ -42,7 +42,8 @@ public final class Bench implements AutoCloseable {
                 new MachinePages(workshop, pages, subjects, drawings),
                 new ReadingsPages(workshop, pages, subjects, new Expectations(drawings.procedures())),
                 runs,
-                new WaterPages(workshop, pages, subjects));
+                new WaterPages(workshop, pages, subjects),
+                new DepartmentPages(workshop, pages));
         Javalin server = Javalin.create(config -> {
             quiet(config);
             new Guard().routes(config.routes);

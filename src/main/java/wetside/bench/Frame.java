@@ -24,7 +24,8 @@ public record Frame(
             new Entry("Fault finding", "/fault"),
             new Entry("Readings", "/readings"),
             new Entry("Run", "/run"),
-            new Entry("Water", "/water"));
+            new Entry("Water", "/water"),
+            new Entry("Department", "/department"));
 
     /** An entry of the menu. */
     public record Entry(String name, String address) {}

@@ -1,5 +1,6 @@
 package wetside.department;
 
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -79,11 +80,34 @@ public final class Ledger {
 
     /** What this shop has closed on a model by now. */
     public Practice of(String file) {
-        Account account;
+        return account(file).now();
+    }
+
+    /** What fails how often on a model. */
+    public Failures failures(Practice practice, Instant now) {
+        return Failures.of(practice, exposure(practice.file(), now), now);
+    }
+
+    /** How long its machines have been owned, as far as that is known. */
+    public Exposure exposure(String file, Instant now) {
+        return Exposure.of(outcomes.bought(file), now);
+    }
+
+    /** How jobs on a model go. */
+    public Course course(Practice practice, Instant now) {
+        String file = practice.file();
+        return Course.of(practice.jobs(), outcomes.taken(file), outcomes.minutes(file), now);
+    }
+
+    /** What people call a model; its file's name where the file is gone. */
+    public String title(String file) {
+        return account(file).model.map(Model::title).orElse(file);
+    }
+
+    private Account account(String file) {
         synchronized (accounts) {
-            account = accounts.computeIfAbsent(file, Account::new);
+            return accounts.computeIfAbsent(file, Account::new);
         }
-        return account.now();
     }
 
     /** Jobs done by the machine file they are of, the most first. */

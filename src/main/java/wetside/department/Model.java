@@ -22,10 +22,12 @@ import wetside.machine.MachineFile;
  *
  * @param title  as people call it
  * @param causes of the newest revision, with the shipped weights
+ * @param words  what people call a cause, by its id, all revisions'
  * @param proofs what shows that a cause is gone, by its id, all revisions'
  * @param rate   all shipped rates of the newest revision together [1/h of ownership]
  */
-public record Model(String title, List<Cause> causes, Map<String, List<String>> proofs, double rate) {
+public record Model(
+        String title, List<Cause> causes, Map<String, String> words, Map<String, List<String>> proofs, double rate) {
     private static final double PER_MILLION_HOURS = 1e-6;
 
     /** Empty when the file is gone or broken: its jobs then stand without any of this. */
@@ -38,9 +40,11 @@ public record Model(String title, List<Cause> causes, Map<String, List<String>> 
     }
 
     private static Model of(MachineFile file) {
+        Map<String, String> words = new HashMap<>();
         Map<String, List<String>> proofs = new HashMap<>();
         for (String revision : file.revisionNames()) {
             for (Candidate c : Candidates.of(file.machine(revision))) {
+                words.put(c.cause().id(), c.cause().words());
                 proofs.put(c.cause().id(), c.words().map(Words.OfFault::prove).orElse(List.of()));
             }
         }
@@ -50,7 +54,7 @@ public record Model(String title, List<Cause> causes, Map<String, List<String>> 
             rate += Kinds.of(c).faults().stream().mapToDouble(Fault::rate).sum();
         }
         List<Cause> causes = Candidates.of(newest).stream().map(Candidate::cause).toList();
-        return new Model(newest.identity().title(), causes, proofs, rate * PER_MILLION_HOURS);
+        return new Model(newest.identity().title(), causes, words, proofs, rate * PER_MILLION_HOURS);
     }
 
     /** Whether what passed shows that this is gone. For "nothing was wrong" there is no such proof. */

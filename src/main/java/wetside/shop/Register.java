@@ -73,6 +73,24 @@ public final class Register {
                 .list());
     }
 
+    /** Machines of a model nobody has said of when they were bought, by serial. */
+    public List<RegisteredMachine> undated(String file, int most) {
+        return shop.read(h -> h.createQuery(
+                        "SELECT * FROM machine WHERE file = :file AND bought = '' ORDER BY serial LIMIT :most")
+                .bind("file", file)
+                .bind("most", most)
+                .map(ConstructorMapper.of(RegisteredMachine.class))
+                .list());
+    }
+
+    /** Says when a machine was bought: "2021", "2021-05" or "2021-05-17". */
+    public void bought(long id, String date) {
+        shop.change(h -> h.createUpdate("UPDATE machine SET bought = :date, version = version + 1 WHERE id = :id")
+                .bind("date", date)
+                .bind("id", id)
+                .execute());
+    }
+
     /** Machines of an owner, by serial. */
     public List<RegisteredMachine> ofOwner(long owner) {
         return shop.read(h -> h.createQuery("SELECT * FROM machine WHERE owner_id = :owner ORDER BY serial LIMIT 20")
