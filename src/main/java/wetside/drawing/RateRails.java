@@ -10,6 +10,8 @@ import java.util.Locale;
 public final class RateRails {
     private static final double TEXT = 13.5;
     private static final double FOOT = 26;
+    /** The face of the page is vendored, so names need no room for wider ones. */
+    private static final double NARROWER = 0.84;
 
     private final List<Row> rows;
     private final Axis axis;
@@ -42,7 +44,7 @@ public final class RateRails {
 
     /** Names left, notes right. */
     public String wide() {
-        return new Ink(760, 262, 102, 30, false).draw();
+        return new Ink(760, 262, 102, 31, false).draw();
     }
 
     /** Names above their rails. */
@@ -114,10 +116,12 @@ public final class RateRails {
 
         private void row(Row r, double top) {
             double y = above ? top + 30 : top + pitch / 2;
-            List<String> name = Svg.wrapped(r.name, above ? TEXT : TEXT * 0.9, above ? width - 84 : left - 14);
+            List<String> name = Svg.wrapped(r.name, TEXT * NARROWER, above ? width - 84 : left - 10);
             double first = above ? top + 15 : y + 4.5 - 7 * (Math.min(2, name.size()) - 1);
-            for (int i = 0; i < Math.min(above ? 1 : 2, name.size()); i++) {
-                text(0, first + 14 * i, "start", "name", name.get(i));
+            int lines = Math.min(above ? 1 : 2, name.size());
+            for (int i = 0; i < lines; i++) {
+                boolean cut = i == lines - 1 && lines < name.size();
+                text(0, first + 14 * i, "start", "name", name.get(i) + (cut ? " …" : ""));
             }
             box(r.low, r.high, y, "band");
             box(r.core, r.coreTo, y, "core");
