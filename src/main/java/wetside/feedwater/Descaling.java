@@ -9,15 +9,17 @@ import java.util.Locale;
 public final class Descaling {
     /** Cautions in the order they matter. */
     public static final List<String> CAUTIONS = List.of(
-            "Only where the machine's maker allows it, with the acid and strength the maker names: acid takes brass, chrome"
-                    + " plating, aluminium and some seals along.",
+            "Only where the machine's maker allows it, with the acid and strength the maker names: acid eats brass, chrome"
+                    + " plating, aluminium and some seals.",
             "Never mix acids, and never acid with bleach or any cleaner with chlorine: the gas kills. Goggles, gloves, open"
-                    + " window; acid into water, never water into acid.",
+                    + " window; acid into water, never water into acid. On skin or in an eye: rinse with plenty of water, an eye"
+                    + " for a quarter of an hour, then to a doctor.",
             "The boiler is cold, without pressure, unplugged and the water shut before it is opened: technician. Never heat"
-                    + " acid in a closed boiler under pressure, never leave it in overnight.",
+                    + " acid in a closed boiler under pressure, never leave it in overnight, never leave it unattended: a note on"
+                    + " the machine says that nobody draws from it.",
             "Rinse until the water drawn has the pH and conductivity of the water fed; throw the first drinks away.",
             "A level probe or a jet is taken out of the cold machine and cleaned on the bench: technician. A safety valve is"
-                    + " never descaled and never reset: it is replaced.");
+                    + " never descaled and never reset: it is replaced by one of the same rating.");
 
     private Descaling() {}
 
