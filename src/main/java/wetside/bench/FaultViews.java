@@ -129,11 +129,11 @@ final class FaultViews {
         if (s.broken()) {
             words = "The twin of this machine failed; the log says more.";
         } else if (s.drawn() >= s.wanted()) {
-            words = "From " + s.drawn() + " draws of each cause";
+            words = "From " + s.drawn() + " simulated machines for each cause";
         } else if (s.drawn() == 0) {
             words = (s.looking() ? "First look: " : "") + s.done() + " of " + s.total() + " runs of the twin" + left;
         } else {
-            words = "From " + s.drawn() + " draws of each cause, getting sharper: " + percent + " % of " + s.wanted()
+            words = "From " + s.drawn() + " simulated machines for each cause, getting sharper: " + percent + " % of " + s.wanted()
                     + left;
         }
         return new FaultView.Sharp(s.drawn() >= s.wanted() || s.broken(), s.drawn() == 0, s.drawn(), words, percent);
