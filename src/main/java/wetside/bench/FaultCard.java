@@ -68,6 +68,9 @@ final class FaultCard {
         }
         facts.add(new FaultView.Fact("Who", Level.of(r.who()).words() + ", about " + Math.round(r.minutes()) + " min"));
         facts.add(new FaultView.Fact("Do", units.prose(r.does())));
+        if (Level.of(r.who()) != Level.OWNER) {
+            facts.add(new FaultView.Fact("After", Precautions.AFTER_OPENING));
+        }
         return facts;
     }
 

@@ -185,7 +185,7 @@ final class Dialogue {
         if (step.sort() != Step.Sort.REPAIR || chosen != null) {
             console.line("No repair is being tried; choose one with list and ask.");
         } else if (helped) {
-            console.text("", "Good. Prove it before the case is closed: " + proof() + ".");
+            console.text("", "Good. Prove it before it goes home: " + proof() + ".");
             over = true;
         } else {
             session.learn(Observation.stillBad(step.id()));

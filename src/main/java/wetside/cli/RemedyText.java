@@ -73,6 +73,9 @@ final class RemedyText {
         console.text("  Who          ", People.allowed(who) + ", about " + Math.round(r.minutes()) + " min");
         safety(r);
         console.text("  Do           ", r.does());
+        if (who != Who.OWNER) {
+            console.text("  After        ", Precautions.AFTER_OPENING);
+        }
         if (!words.prove().isEmpty()) {
             console.text("  Prove it     ", String.join("; ", words.prove()));
         }

@@ -137,7 +137,7 @@ class FaultPagesTest {
                 .contains("The lamp is dark &amp; nothing comes")
                 .contains("First step")
                 .contains("Why this step");
-        assertThat(causes(page)).contains("others, together").contains("From 8 draws");
+        assertThat(causes(page)).contains("others, together").contains("From 8 simulated machines");
         assertThat(PERCENT.matcher(causes(page)).find()).isTrue();
         assertThat(page).doesNotContain(" style=\"").doesNotContain("onclick");
     }

@@ -138,7 +138,7 @@ class DialogueTest {
         assertThat(bad.out()).contains("1  fixed", "2  still bad");
         assertThat(after(bad, "known")).contains(repair, "done, and it is still there");
         Shell.Done fixed = talk(COLD + ": 0.0 bar", "ask " + number(repair, COLD + ": 0.0 bar"), "1");
-        assertThat(fixed.out()).contains("Good. Prove it before the case is closed: ");
+        assertThat(fixed.out()).contains("Good. Prove it before it goes home: ");
         assertThat(fixed.exitCode()).isEqualTo(Wetside.FINDINGS);
     }
 
