@@ -30,6 +30,9 @@ public final class Asking {
     /** The same for a meter on parts whose resistance is drawn within its tolerance. */
     private static final double DISCREPANCY_OF_OHMS = 0.005;
 
+    /** How often the twin has another word than the machine, being off near where one word passes into the next. */
+    private static final double DISCREPANCY_OF_WORDS = 0.02;
+
     private final Procedure procedure;
     private final Dimension dimension;
     private final Unit unit;
@@ -49,11 +52,12 @@ public final class Asking {
         Unit unit = Display.METRIC.unit(dimension);
         Answering answering;
         if (!meter && reading.isChoice() && p.answer().isNumber()) {
-            answering = new Answering.Choice(reading.options(), p.answer().mistaken());
+            answering = new Answering.Choice(reading.options(), p.answer().mistaken(), DISCREPANCY_OF_WORDS);
         } else if (!p.answer().isNumber()) {
             answering = new Answering.Choice(
                     p.answer().words().stream().map(Procedure.Word::word).toList(),
-                    p.answer().mistaken());
+                    p.answer().mistaken(),
+                    DISCREPANCY_OF_WORDS);
         } else {
             // a clock or a count has its own error; that of the gauge watched is another quantity
             boolean sees = !meter && dimension == reading.dimension();

@@ -42,6 +42,7 @@ public final class Session {
     private Inference singles;
     private Observations observations = Observations.none();
     private Observations earlier = Observations.none();
+    private Posterior alone;
     private Posterior posterior;
     private List<PairSearch.Pair> tried = List.of();
     private Advice advice;
@@ -131,7 +132,8 @@ public final class Session {
 
     /** From single causes only: pairs are for {@link #tryPairs} to add, so that what was believed before leaves no trace. */
     private void believe() {
-        posterior = singles.posterior(Earlier.observed(observations, earlier));
+        alone = singles.posterior(Earlier.observed(observations, earlier));
+        posterior = alone;
         tried = List.of();
         advice = null;
         evidence = null;
@@ -144,7 +146,7 @@ public final class Session {
 
     /** Runs pairs on the twin and lets them stand beside the single causes until something else is learnt. */
     public void tryPairs(List<PairSearch.Pair> worth) {
-        posterior = Inference.of(pairs.with(singles.library(), worth)).posterior(posterior.observations());
+        posterior = alone.beside(pairs.with(singles.library(), worth));
         tried = List.copyOf(worth);
         advice = null;
         evidence = null;

@@ -31,18 +31,32 @@ public sealed interface Answering {
      *
      * @param options at least two; a draw stores the index
      * @param errorRate probability that the reporter names another option than the true one
+     * @param discrepancy probability that the twin itself has another option than the machine
      */
-    record Choice(List<String> options, double errorRate) implements Answering {
+    record Choice(List<String> options, double errorRate, double discrepancy) implements Answering {
         public Choice {
             options = List.copyOf(options);
             if (options.size() < 2 || !(errorRate >= 0 && errorRate < 1)) {
                 throw new IllegalArgumentException("a choice needs two options and an error rate: " + options);
             }
+            if (!(discrepancy >= 0 && discrepancy < 1)) {
+                throw new IllegalArgumentException("a twin is not wrong with probability " + discrepancy);
+            }
         }
 
-        /** Probability that {@code answer} is given when {@code truth} holds. */
+        /** With a twin that is always right. */
+        public Choice(List<String> options, double errorRate) {
+            this(options, errorRate, 0);
+        }
+
+        /** Probability that another option is named than the twin has. */
+        public double doubt() {
+            return 1 - (1 - errorRate) * (1 - discrepancy);
+        }
+
+        /** Probability that {@code answer} is given when the twin has {@code truth}. */
         public double chance(int answer, int truth) {
-            return answer == truth ? 1 - errorRate : errorRate / (options.size() - 1);
+            return answer == truth ? 1 - doubt() : doubt() / (options.size() - 1);
         }
     }
 }

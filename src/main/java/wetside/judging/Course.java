@@ -15,7 +15,6 @@ import wetside.diagnosis.Library;
 import wetside.diagnosis.Observation;
 import wetside.diagnosis.Observations;
 import wetside.diagnosis.Repair;
-import wetside.diagnosis.inference.Inference;
 import wetside.diagnosis.inference.PairSearch;
 import wetside.diagnosis.inference.Posterior;
 import wetside.diagnosis.plan.Situation;
@@ -97,8 +96,7 @@ final class Course {
         posterior = nothingKnown.given(observations);
         List<PairSearch.Pair> worth = pairs.worth(posterior);
         if (!worth.isEmpty()) {
-            Library more = pairs.with(posterior.library(), worth);
-            posterior = Inference.of(more).posterior(observations);
+            posterior = posterior.beside(pairs.with(posterior.library(), worth));
         }
     }
 

@@ -10,16 +10,17 @@ package wetside.diagnosis.inference;
  * @param slip probability that a number turns out to be anything at all, used when outcomes are foreseen
  * @param smoothing how far draws are smoothed into a density, in units of the usual rule: 0 is the plain kernel sum,
  *     infinity one normal distribution per heap
+ * @param wider how much wider parts scatter than their tolerances say, as a multiple
  * @param separation distance between two heaps of draws, in their own spread, above which they are kept apart
  */
 public record Assumptions(
-        double somethingElse, double mostOdds, double sameMind, double slip, double smoothing, double separation) {
+        double somethingElse, double mostOdds, double sameMind, double slip, double smoothing, double separation, double wider) {
     /** The shipped assumptions. */
-    public static final Assumptions USUAL = new Assumptions(0.02, 300, 0.9, 0.02, 0.8, 4);
+    public static final Assumptions USUAL = new Assumptions(0.02, 300, 0.9, 0.02, 0.8, 4, 1.3);
 
     /** No catch-all, no misreading, plain sums over draws: textbook inference, for checking against textbooks. */
     public static final Assumptions TEXTBOOK =
-            new Assumptions(0, Double.POSITIVE_INFINITY, 1, 0, 0, Double.POSITIVE_INFINITY);
+            new Assumptions(0, Double.POSITIVE_INFINITY, 1, 0, 0, Double.POSITIVE_INFINITY, 1);
 
     public Assumptions {
         if (!(somethingElse >= 0 && somethingElse < 1) || !(mostOdds > 1) || !(sameMind >= 0 && sameMind <= 1)) {
@@ -29,6 +30,6 @@ public record Assumptions(
 
     /** The same with draws smoothed more or less. */
     public Assumptions smoothing(double other) {
-        return new Assumptions(somethingElse, mostOdds, sameMind, slip, other, separation);
+        return new Assumptions(somethingElse, mostOdds, sameMind, slip, other, separation, wider);
     }
 }

@@ -9,16 +9,30 @@ public final class Inference {
     private final Assumptions assumptions;
     private final Pool pool;
     private final Layout layout;
+    private final Scatter scatter;
+    private final float[][] rows;
 
     private Inference(Library library, Assumptions assumptions) {
-        this(library, assumptions, Pool.of(library), new Layout(library.questions()));
+        this(
+                library,
+                assumptions,
+                Pool.of(library),
+                new Layout(library.questions()),
+                new Scatter(library, assumptions.wider()));
     }
 
-    private Inference(Library library, Assumptions assumptions, Pool pool, Layout layout) {
+    private Inference(Library library, Assumptions assumptions, Pool pool, Layout layout, Scatter scatter) {
         this.library = library;
         this.assumptions = assumptions;
         this.pool = pool;
         this.layout = layout;
+        this.scatter = scatter;
+        rows = new float[library.causes().size()][];
+    }
+
+    private Inference(Library library, Inference same) {
+        this(library, same.assumptions, same.pool, same.layout, same.scatter);
+        System.arraycopy(same.rows, 0, rows, 0, Math.min(rows.length, same.rows.length));
     }
 
     /**
@@ -29,7 +43,7 @@ public final class Inference {
         if (other.signatures() != library.signatures()) {
             throw new IllegalArgumentException("another library's signatures");
         }
-        return other == library ? this : new Inference(other, assumptions, pool, layout);
+        return other == library ? this : new Inference(other, this);
     }
 
     public static Inference of(Library library) {
@@ -38,6 +52,11 @@ public final class Inference {
 
     public static Inference of(Library library, Assumptions assumptions) {
         return new Inference(library, assumptions);
+    }
+
+    /** With further causes behind those there are; what readings can be at all stays as it was. */
+    Inference beside(Library more) {
+        return new Inference(more, this);
     }
 
     /** What is believed after these observations. */
@@ -61,6 +80,18 @@ public final class Inference {
         return layout;
     }
 
+    /** The draws of a cause, parts scattered as wide as assumed. */
+    float[] rows(int cause) {
+        if (rows[cause] == null) {
+            rows[cause] = scatter.of(library.signatures().rows(cause));
+        }
+        return rows[cause];
+    }
+
+    Scatter scatter() {
+        return scatter;
+    }
+
     Readings readings(Observations observations) {
         return new Readings(library, pool, assumptions, observations);
     }
@@ -75,6 +106,6 @@ public final class Inference {
     }
 
     private Fit fit(Readings readings, int cause, Assumptions assumed) {
-        return new Fit(readings, library.signatures().rows(cause), layout, assumed);
+        return new Fit(readings, rows(cause), layout, assumed);
     }
 }

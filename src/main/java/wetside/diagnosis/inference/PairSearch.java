@@ -266,7 +266,7 @@ public final class PairSearch {
         Shows[] shows = shows(one, other);
         Fit fit = new Fit(
                 posterior.readings(),
-                guessed(one, other, shows),
+                posterior.inference().scatter().of(guessed(one, other, shows)),
                 posterior.inference().layout(),
                 posterior.inference().assumptions());
         double known = 1 - posterior.inference().assumptions().somethingElse();

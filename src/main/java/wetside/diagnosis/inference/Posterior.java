@@ -1,5 +1,6 @@
 package wetside.diagnosis.inference;
 
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.stream.IntStream;
@@ -23,17 +24,22 @@ public final class Posterior {
     private Ranges ranges;
 
     Posterior(Inference inference, Observations observations) {
+        this(inference, observations, inference.readings(observations), new Fit[0]);
+    }
+
+    /** @param known fits of the first causes to these very readings */
+    private Posterior(Inference inference, Observations observations, Readings readings, Fit... known) {
         this.inference = inference;
         this.observations = observations;
-        readings = inference.readings(observations);
+        this.readings = readings;
         int causes = library().causes().size();
-        fits = new Fit[causes];
+        fits = Arrays.copyOf(known, causes);
         logWeights = new double[causes + 1];
         double all = library().causes().stream().mapToDouble(Cause::weight).sum();
-        double known = 1 - inference.assumptions().somethingElse();
+        double ofLibrary = 1 - inference.assumptions().somethingElse();
         for (int c = 0; c < causes; c++) {
-            fits[c] = inference.fit(readings, c);
-            double prior = known * library().causes().get(c).weight() / all;
+            fits[c] = c < known.length ? fits[c] : inference.fit(readings, c);
+            double prior = ofLibrary * library().causes().get(c).weight() / all;
             logWeights[c] = Math.log(prior) + inVain(c) + fits[c].logLikelihood;
         }
         logWeights[causes] = Math.log(inference.assumptions().somethingElse()) + readings.logBroad();
@@ -148,6 +154,11 @@ public final class Posterior {
     /** Log of the probability of all readings together. */
     public double logEvidence() {
         return logEvidence;
+    }
+
+    /** The same after further causes came behind those of the library: what is known of the old ones is kept. */
+    public Posterior beside(Library more) {
+        return new Posterior(inference.beside(more), observations, readings, fits);
     }
 
     /** The same library after other observations. */

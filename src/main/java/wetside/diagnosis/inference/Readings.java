@@ -108,7 +108,7 @@ final class Readings {
         }
         for (List<Report> group : reports) {
             double error = group.stream()
-                    .mapToDouble(r -> r.choice().errorRate())
+                    .mapToDouble(r -> r.choice().doubt())
                     .max()
                     .orElse(0);
             double broad = group.stream().mapToDouble(Report::broad).max().orElse(0);

@@ -29,11 +29,11 @@ final class Reporter {
             if (Float.isNaN(truth)) {
                 which *= report.broad();
             } else if ((int) truth == report.option()) {
-                largestRight = Math.max(largestRight, report.choice().errorRate());
-                apart *= 1 - report.choice().errorRate();
+                largestRight = Math.max(largestRight, report.choice().doubt());
+                apart *= 1 - report.choice().doubt();
             } else {
-                smallestWrong = Math.min(smallestWrong, report.choice().errorRate());
-                apart *= report.choice().errorRate();
+                smallestWrong = Math.min(smallestWrong, report.choice().doubt());
+                apart *= report.choice().doubt();
                 which /= report.choice().options().size() - 1;
             }
         }
