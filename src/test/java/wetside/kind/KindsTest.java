@@ -58,6 +58,17 @@ class KindsTest {
         });
     }
 
+    /** Safety rule, common practice, no source. */
+    @ParameterizedTest
+    @MethodSource("kinds")
+    void whoeverRepairsIsToldWhatCanHurt(Kind kind) {
+        Words.of(kind.declaration().name()).faults().forEach((name, words) -> {
+            if (!words.remedy().who().equals("owner")) {
+                assertThat(words.remedy().caution()).as(name).isNotBlank();
+            }
+        });
+    }
+
     @ParameterizedTest
     @MethodSource("kinds")
     void usualValuesMakeSense(Kind kind) {

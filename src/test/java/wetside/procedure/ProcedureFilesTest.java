@@ -79,6 +79,22 @@ class ProcedureFilesTest {
                 .allSatisfy(p -> assertThat(p.caution()).as(p.id()).isNotBlank());
     }
 
+    /** In the order of doing: what is said of a panel or lid comes after what is said of the plug. */
+    @Test
+    void thePlugComesOutBeforeThePanelComesOff() {
+        assertThat(ALL.all())
+                .filteredOn(p -> !p.inside().isEmpty() && isUnplugged(p))
+                .isNotEmpty()
+                .allSatisfy(p -> {
+                    assertThat(p.caution().toLowerCase(Locale.ROOT)).as(p.id()).contains("plug");
+                    String how = String.join(" ", p.how()).toLowerCase(Locale.ROOT);
+                    int panel = Math.max(how.indexOf("panel"), how.indexOf("lid off"));
+                    assertThat(panel < 0 || how.indexOf("plug") >= 0 && how.indexOf("plug") < panel)
+                            .as(p.id() + ": " + how)
+                            .isTrue();
+                });
+    }
+
     @Test
     void panelsAreAHazard() {
         assertThat(ALL.all())
