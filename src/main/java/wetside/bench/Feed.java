@@ -25,6 +25,8 @@ final class Feed {
     private final Semaphore news = new Semaphore(1);
     private int edition = -1;
     private int row;
+    private int bandEdition = -1;
+    private int bandRow;
     private int event;
     private volatile boolean closed;
 
@@ -75,18 +77,18 @@ final class Feed {
 
     private String json(LiveRun.Picture p) {
         StringBuilder json = new StringBuilder("{");
-        field(json, "t", number(p.time())).append(',');
+        field(json, "t", number(p.at().time())).append(',');
         field(json, "speed", number(p.speed())).append(',');
         field(json, "pace", number(p.pace())).append(',');
         field(json, "paused", "" + p.paused()).append(',');
         field(json, "hurrying", "" + p.hurrying()).append(',');
-        field(json, "compared", "" + p.compared()).append(',');
-        field(json, "v", values(p.values())).append(',');
-        field(json, "h", numbers(p.handles())).append(',');
-        field(json, "l", numbers(p.levels())).append(',');
-        field(json, "f", numbers(p.flows())).append(',');
-        field(json, "broken", texts(p.broken())).append(',');
-        field(json, "balance", text(p.balance())).append(',');
+        field(json, "compared", "" + p.at().compared()).append(',');
+        field(json, "v", values(p.at().values())).append(',');
+        field(json, "h", numbers(p.at().handles())).append(',');
+        field(json, "l", numbers(p.at().levels())).append(',');
+        field(json, "f", numbers(p.at().flows())).append(',');
+        field(json, "broken", texts(p.at().broken())).append(',');
+        field(json, "balance", text(p.at().balance())).append(',');
         field(json, "trouble", text(p.trouble())).append(',');
         events(json, p);
         rows(json);
@@ -95,11 +97,11 @@ final class Feed {
 
     /** Only what came since the last time; all again when the list has begun anew. */
     private void events(StringBuilder json, LiveRun.Picture p) {
-        List<LiveRun.Event> all = p.events();
+        List<Logbook.Event> all = p.at().events();
         boolean anew = all.size() < event;
         int from = anew ? 0 : event;
         List<String> told = new ArrayList<>();
-        for (LiveRun.Event e : all.subList(from, all.size())) {
+        for (Logbook.Event e : all.subList(from, all.size())) {
             told.add("[" + number(e.time()) + "," + text(units.prose(e.words())) + "]");
         }
         event = all.size();
@@ -108,7 +110,19 @@ final class Feed {
     }
 
     private void rows(StringBuilder json) {
-        History.Part part = run.history().since(edition, row);
+        History.Part part = run.course().history().since(edition, row);
+        field(json, "over", "" + (part.edition() != edition)).append(',');
+        field(json, "rows", rows(part)).append(',');
+        edition = part.edition();
+        row = part.next();
+        History.Part band = run.course().siblings().band().since(bandEdition, bandRow);
+        field(json, "bandOver", "" + (band.edition() != bandEdition)).append(',');
+        field(json, "band", rows(band));
+        bandEdition = band.edition();
+        bandRow = band.next();
+    }
+
+    private String rows(History.Part part) {
         List<String> rows = new ArrayList<>();
         for (History.Row r : part.rows()) {
             List<String> cells = new ArrayList<>(List.of(number(r.time())));
@@ -117,27 +131,24 @@ final class Feed {
                     cells.add(
                             values == null
                                     ? "null"
-                                    : shown(reading, values[run.history().column(reading)]));
+                                    : shown(reading, values[run.course().history().column(reading)]));
                 }
             }
             rows.add("[" + String.join(",", cells) + "]");
         }
-        field(json, "over", "" + (part.edition() != edition)).append(',');
-        field(json, "rows", "[" + String.join(",", rows) + "]");
-        edition = part.edition();
-        row = part.next();
+        return "[" + String.join(",", rows) + "]";
     }
 
     private String values(double[] si) {
         List<String> all = new ArrayList<>();
         for (int i = 0; i < si.length; i++) {
-            all.add(run.readings().get(i).isChoice() ? number(si[i]) : shown(i, si[i]));
+            all.add(run.course().readings().get(i).isChoice() ? number(si[i]) : shown(i, si[i]));
         }
         return "[" + String.join(",", all) + "]";
     }
 
     private String shown(int reading, double si) {
-        Reading r = run.readings().get(reading);
+        Reading r = run.course().readings().get(reading);
         Unit unit = units.unit(r.dimension());
         return number(unit.fromSi(si));
     }

@@ -27,9 +27,10 @@ final class History {
     /** @param edition changes when earlier rows are others than before */
     record Part(int edition, int next, List<Row> rows) {}
 
-    synchronized void add(double time, double[] values, double[] sound) {
+    /** False when it is too early for another row. */
+    synchronized boolean add(double time, double[] values, double[] sound) {
         if (!rows.isEmpty() && time - rows.get(rows.size() - 1).time() < spacing) {
-            return;
+            return false;
         }
         rows.add(new Row(time, kept(values), sound == null ? null : kept(sound)));
         if (rows.size() > MOST) {
@@ -42,6 +43,7 @@ final class History {
             spacing *= 2;
             edition++;
         }
+        return true;
     }
 
     private float[] kept(double[] values) {

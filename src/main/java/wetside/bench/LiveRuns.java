@@ -31,6 +31,10 @@ final class LiveRuns {
         thread.setDaemon(true);
         thread.setPriority(Thread.NORM_PRIORITY - 1);
         thread.start();
+        Thread behind = new Thread(run.course().siblings(), "band of a live run");
+        behind.setDaemon(true);
+        behind.setPriority(Thread.MIN_PRIORITY);
+        behind.start();
         return Optional.of(name);
     }
 

@@ -57,6 +57,11 @@ public final class RunPages implements Routes {
             return units.unit(dimension).fromSi(si);
         }
 
+        /** How many sound machines make the band. */
+        public int siblings() {
+            return Siblings.MANY;
+        }
+
         public String number(double value) {
             return String.format(Locale.ROOT, "%.4g", value);
         }
@@ -140,7 +145,7 @@ public final class RunPages implements Routes {
         List<Integer> charted = new ArrayList<>();
         String wanted = context.queryParam("show");
         for (String w : (wanted == null ? "" : wanted).split(",")) {
-            if (w.matches("\\d{1,4}") && run.history().column(Integer.parseInt(w)) >= 0 && charted.size() < 24) {
+            if (w.matches("\\d{1,4}") && run.course().history().column(Integer.parseInt(w)) >= 0 && charted.size() < 24) {
                 charted.add(Integer.parseInt(w));
             }
         }
@@ -158,7 +163,7 @@ public final class RunPages implements Routes {
         LiveRun run = run(context);
         Form form = new Form(context);
         String name = form.needed("handle", 120);
-        Handle handle = run.handles().stream()
+        Handle handle = run.course().handles().stream()
                 .filter(h -> h.name().equals(name))
                 .findFirst()
                 .orElseThrow(() -> new BadForm("Handle: this machine has no '" + name + "'"));

@@ -51,6 +51,8 @@ public record RunPanel(
     /** A vessel that stands fuller than this when cold has no level worth showing. */
     private static final double FULL = 0.97;
 
+    private static final int EVERY_DAY = 4;
+
     /**
      * Something to set.
      *
@@ -119,6 +121,15 @@ public record RunPanel(
                                 && !r.channel().endsWith("vent.comes")),
                 channels(machine, readings),
                 faults(machine));
+    }
+
+    /** What is touched every day. */
+    public List<Control> often() {
+        return controls.stream().filter(c -> rank(c) <= EVERY_DAY).toList();
+    }
+
+    public List<Control> seldom() {
+        return controls.stream().filter(c -> rank(c) > EVERY_DAY).toList();
     }
 
     /** A handle sticks out of the case although the part behind it sits inside. */

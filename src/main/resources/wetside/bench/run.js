@@ -10,7 +10,8 @@
     if (words !== undefined) e.textContent = words;
     return e;
   };
-  let name = "", source = null, picture = null, rows = [], shown = [];
+  let name = "", source = null, picture = null, shown = [];
+  const all = {rows: [], band: []};
 
   const trouble = words => { $("trouble").textContent = words; $("trouble").hidden = words === ""; };
   const say = (element, words) => { if (element.textContent !== words) element.textContent = words; };
@@ -70,10 +71,10 @@
   $("bring").addEventListener("submit", e => e.preventDefault());
 
   // Breaking
-  const all = [...$("fault").options];
+  const faults = [...$("fault").options];
   $("seek").addEventListener("input", e => {
     const words = e.target.value.toLowerCase().split(/\s+/);
-    $("fault").replaceChildren(...all.filter(o => words.every(w => o.textContent.toLowerCase().includes(w))));
+    $("fault").replaceChildren(...faults.filter(o => words.every(w => o.textContent.toLowerCase().includes(w))));
     if ($("fault").options.length === 1) $("fault").selectedIndex = 0;
   });
   $("far").addEventListener("input", e => say($("howfar"), `${e.target.value} %`));
@@ -88,7 +89,7 @@
     if (!a || e.ctrlKey || e.metaKey) return;
     e.preventDefault();
     $("seek").value = "";
-    $("fault").replaceChildren(...all.filter(o => o.dataset.part === a.dataset.part));
+    $("fault").replaceChildren(...faults.filter(o => o.dataset.part === a.dataset.part));
     document.querySelectorAll("#flows a.chosen").forEach(x => x.classList.remove("chosen"));
     a.classList.add("chosen");
   });
@@ -135,21 +136,34 @@
     const p = Math.pow(10, Math.floor(Math.log10(span / n)));
     return [1, 2, 5, 10].map(f => f * p).find(s => span / s <= n);
   }
+  /** A strip shows at least so much: what hardly stirs must not fill it. */
+  const least = {bar: 1, psi: 15, "°C": 10, "°F": 20, W: 100, "g/s": 1};
+  /** A name in at most two lines of so many signs. */
+  function folded(name, most) {
+    if (name.length <= most) return [name];
+    const cut = name.lastIndexOf(" ", most);
+    const rest = name.slice(cut > 0 ? cut + 1 : most);
+    return [name.slice(0, cut > 0 ? cut : most), rest.length > most ? rest.slice(0, most - 1) + "…" : rest];
+  }
   let drawnAt = 0;
   function draw() {
     drawnAt = Date.now();
-    const made = strips(), width = Math.max(320, charts.clientWidth), left = width < 560 ? 150 : 206, right = width - 20, H = 92, gap = 30;
+    const made = strips(), width = Math.max(320, charts.clientWidth), left = width < 560 ? 150 : 190, right = width - 24, H = width < 560 ? 92 : 80, gap = 26;
     const height = Math.max(1, made.length) * (H + gap) + 26;
     charts.setAttribute("viewBox", `0 0 ${width} ${height}`);
     charts.setAttribute("height", height);
     const out = [];
-    const end = Math.max(60, picture ? picture.t : 0), x = t => left + (right - left) * t / end;
-    const seconds = end <= 180, step = seconds ? tick(end, 6) : 60 * tick(end / 60, 7);
+    const now = picture ? picture.t : 0, late = $("late").checked;
+    const start = late ? Math.max(0, now - 120) : 0, end = late ? start + 120 : Math.max(60, now);
+    const x = t => left + (right - left) * (t - start) / (end - start);
+    const seconds = end - start <= 180, step = seconds ? tick(end - start, 6) : 60 * tick(end / 60, 7);
+    const rows = all.rows.filter(r => r[0] >= start), band = all.band.filter(r => r[0] >= start);
     made.forEach((s, row) => {
       const top = 16 + row * (H + gap);
       let low = 0, high = 0;
       for (const r of rows) for (const l of s.lines) for (const k of [l.column, l.sound]) if (r[k] !== null && r[k] !== undefined) { low = Math.min(low, r[k]); high = Math.max(high, r[k]); }
-      if (high - low < 1e-9) high = low + 1;
+      for (const r of band) for (const l of s.lines) { low = Math.min(low, r[l.column] ?? low); high = Math.max(high, r[l.sound] ?? high); }
+      if (high - low < (least[s.unit] || 1)) high = low + (least[s.unit] || 1);
       const t = tick(high - low, 3);
       low = Math.floor(low / t) * t; high = Math.ceil(high / t - 1e-9) * t;
       const y = v => top + H * (1 - (v - low) / (high - low));
@@ -157,20 +171,25 @@
         out.push(svg("path", {class: "grid", d: `M${left} ${y(v)}H${right}`, "stroke-width": 1}));
         out.push(svg("text", {class: "small", x: left - 8, y: y(v) + 4.5, "text-anchor": "end"}, String(Math.round(v * 1000) / 1000)));
       }
-      for (let v = 0; v <= end; v += step) {
+      for (let v = Math.ceil(start / step) * step; v <= end; v += step) {
         out.push(svg("path", {class: "grid", d: `M${x(v)} ${top}V${top + H}`}));
-        if (row === made.length - 1) out.push(svg("text", {class: "small", x: x(v), y: top + H + 18, "text-anchor": "middle"}, seconds ? String(v) : String(v / 60)));
+        if (row === made.length - 1) out.push(svg("text", {class: "small", x: x(v), y: top + H + 18, "text-anchor": "middle"}, `${!seconds ? v / 60 : late ? clockWords(v) : v}${v + step > end && !late ? seconds ? " s" : " min" : ""}`));
       }
-      if (row === made.length - 1) out.push(svg("text", {class: "small", x: right, y: top + H + 34, "text-anchor": "end"}, seconds ? "s" : "min"));
+      const area = (from, to) => {
+        const there = band.filter(r => r[from] !== null && r[to] !== null);
+        return there.length < 2 ? "" : "M" + there.map(r => `${x(r[0]).toFixed(1)} ${y(r[to]).toFixed(1)}`).join("L") + "L" + there.reverse().map(r => `${x(r[0]).toFixed(1)} ${y(r[from]).toFixed(1)}`).join("L") + "Z";
+      };
+      s.lines.forEach(l => out.push(svg("path", {class: "sane", d: area(l.column, l.sound)})));
       const path = k => { let d = "", pen = false; for (const r of rows) { const v = r[k]; if (v === null || v === undefined) { pen = false; continue; } d += `${pen ? "L" : "M"}${x(r[0]).toFixed(1)} ${y(v).toFixed(1)}`; pen = true; } return d; };
       if (picture && picture.compared) s.lines.forEach(l => out.push(svg("path", {class: "sound", d: path(l.sound)})));
+      let down = top + 6;
       s.lines.forEach((l, i) => {
         out.push(svg("path", {class: `l${i}`, d: path(l.column)}));
-        const at = top + 10 + i * 32;
-        const words = l.name.length > (left - 52) / 7.2 ? l.name.slice(0, Math.floor((left - 52) / 7.2)) + "…" : l.name;
-        out.push(svg("text", {class: "name", x: 14, y: at}, words));
-        const now = picture ? picture.v[l.reading] : null;
-        out.push(svg("text", {class: "small", x: 14, y: at + 15}, `${["", "dashed ", "dotted "][i]}${digits(now)} ${l.unit}`));
+        const value = picture ? picture.v[l.reading] : null;
+        const names = folded(l.name.replace(/, temperature$/, ""), Math.floor((left - 48) / 7));
+        for (const words of s.lines.length > 2 ? names.slice(0, 1) : names) { out.push(svg("text", {class: "name", x: 14, y: down}, words)); down += 15; }
+        out.push(svg("text", {class: "small", x: 14, y: down}, `${["", "dashed ", "dotted "][i]}${digits(value)} ${l.unit}`));
+        down += 18;
       });
     });
     if (!made.length) out.push(svg("text", {class: "small", x: 14, y: 30}, "Choose readings to see their course."));
@@ -217,8 +236,11 @@
   // Pictures
   function see(p) {
     picture = p;
-    if (p.over) rows = [];
-    rows.push(...p.rows);
+    if (p.over) all.rows = [];
+    all.rows.push(...p.rows);
+    if (p.bandOver) all.band = [];
+    all.band.push(...p.band);
+    $("sound").hidden = !p.compared;
     say($("clock"), clockWords(p.t));
     say($("pause"), p.paused ? "Go on" : "Pause");
     $("pause").setAttribute("aria-pressed", p.paused);
@@ -241,7 +263,8 @@
   function listen() {
     shown = boxes.filter(b => b.checked).slice(0, 12).map(b => ({reading: Number(b.value), name: b.dataset.name, unit: b.dataset.unit}));
     if (source) source.close();
-    rows = [];
+    all.rows = [];
+    all.band = [];
     $("happened").replaceChildren();
     source = new EventSource(`/runs/${name}/pictures?show=${shown.map(c => c.reading).join(",")}`);
     source.addEventListener("picture", e => see(JSON.parse(e.data)));
@@ -251,7 +274,7 @@
     source.onerror = () => { if (++failed > 3) { source.close(); trouble("The run has ended, or the bench does not answer. Load the page again."); } };
   }
   boxes.forEach(b => b.addEventListener("change", listen));
-  document.querySelectorAll(".tabs input").forEach(r => r.addEventListener("change", draw));
+  document.querySelectorAll(".tabs input, #late").forEach(r => r.addEventListener("change", draw));
   // Another unit loads the page again; the run goes on and is found by its name.
   let staying = false;
   document.querySelector(".units form").addEventListener("submit", e => {

@@ -140,6 +140,38 @@ class RunPagesTest {
         opened.post(run + "/end");
     }
 
+    @Test
+    void soundMachinesWithinTolerancesMakeABand() throws Exception {
+        String page = opened.get("/machines/" + opened.machine + "/run").body();
+        Matcher power = Pattern.compile("value=\"(\\d+)\" data-name=\"[^\"]*power drawn\"")
+                .matcher(page);
+        assertThat(power.find()).isTrue();
+        String run = start();
+        HttpRequest request = HttpRequest.newBuilder(opened.uri(run + "/pictures?show=" + power.group(1)))
+                .build();
+        try (InputStream in = opened.client
+                .send(request, HttpResponse.BodyHandlers.ofInputStream())
+                .body()) {
+            BufferedReader pictures = reader(in);
+            opened.post(run + "/handle", "handle", "power-switch.switch", "value", "on");
+            opened.post(run + "/speed", "times", "20");
+            Pattern row = Pattern.compile("\\[[0-9.e+-]+,([0-9.e+-]+),([0-9.e+-]+)\\]");
+            until(pictures, p -> {
+                Matcher m = row.matcher(p.substring(p.indexOf("\"band\":")));
+                while (m.find()) {
+                    double low = Double.parseDouble(m.group(1));
+                    double high = Double.parseDouble(m.group(2));
+                    // elements differ by a few per cent within their tolerance
+                    if (low > 300 && high > low * 1.01 && high < low * 1.3) {
+                        return true;
+                    }
+                }
+                return false;
+            });
+        }
+        opened.post(run + "/end");
+    }
+
     private static String faultOf(String part) throws Exception {
         String page = opened.get("/machines/" + opened.machine + "/run").body();
         Matcher m = Pattern.compile("<option value=\"([^\"]+)\" data-part=\"" + part + "\"")
