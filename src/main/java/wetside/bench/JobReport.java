@@ -139,11 +139,18 @@ final class JobReport {
                                 .distinct()
                                 .collect(Collectors.joining(" and a new "))
                         + ".";
-        boolean proved = proof.passed() == proof.items().size();
-        String now = proved
-                ? " It has passed every check after the repair."
-                : proof.passed() == 0 ? "" : " It has passed the checks made so far; some are still to do.";
-        return "We found this: " + stop(what) + did + now;
+        return "We found this: " + stop(what) + did + proved();
+    }
+
+    /** How far the repair is proved. */
+    private String proved() {
+        if (proof.failed() > 0) {
+            return " It has not passed a check after the repair: it stays off until it has.";
+        }
+        if (proof.passed() == proof.items().size()) {
+            return " It has passed every check after the repair.";
+        }
+        return proof.passed() == 0 ? "" : " It has passed the checks made so far; some are still to do.";
     }
 
     private Optional<String> whatItWas() {
@@ -307,7 +314,8 @@ final class JobReport {
         long all = proof.items().size();
         return proof.passed() == all
                 ? "All " + all + " checks after repair passed."
-                : proof.passed() + " of " + all + " checks after repair passed so far.";
+                : proof.passed() + " of " + all + " checks after repair passed so far"
+                        + (proof.failed() == 0 ? "." : ", " + proof.failed() + " failed.");
     }
 
     private static String stop(String words) {

@@ -89,6 +89,10 @@ public record Proof(List<Item> items) {
         return items.stream().filter(Item::passed).count();
     }
 
+    public long failed() {
+        return items.stream().filter(i -> i.result().equals("failed")).count();
+    }
+
     /** The first that has not passed; "" when all have. */
     public String next() {
         return items.stream()

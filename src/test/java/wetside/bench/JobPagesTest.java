@@ -96,6 +96,9 @@ class JobPagesTest {
         String page = browser.get(job).body();
         assertThat(page)
                 .contains("1 h 34", "water flow in 10 s", "qualified electrician", "Next check: cold leak check");
+        add(job, "proof", "what", "protective conductor resistance", "result", "failed", "read", "2 Ω");
+        assertThat(text(browser.bytes(job + "/report.pdf")))
+                .contains("has not passed a check after the repair: it stays off", "0 of 7 checks", "1 failed");
         for (String check : new String[] {
             "cold leak check",
             "blind-disc pressure",
