@@ -2,6 +2,7 @@ package wetside.bench;
 
 import java.net.URLEncoder;
 import java.nio.charset.StandardCharsets;
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import wetside.casework.Answers;
@@ -10,6 +11,7 @@ import wetside.casework.Casework;
 import wetside.casework.Installed;
 import wetside.diagnosis.Observation;
 import wetside.diagnosis.Observations;
+import wetside.diagnosis.Who;
 import wetside.machine.MachineFile;
 import wetside.shop.Job;
 import wetside.shop.RegisteredMachine;
@@ -22,6 +24,8 @@ import wetside.shop.RegisteredMachine;
  * @param machine   as registered, or as it would be
  * @param complaint in the owner's words, "" for none
  * @param known     in the order it was said
+ * @param earlier   what it read when it left here well
+ * @param narrowed  whether that is taken for this machine's normal
  * @param job       null for none
  * @param rates     how often causes are in this shop
  */
@@ -32,6 +36,8 @@ public record FaultCase(
         Plate plate,
         String complaint,
         List<Known> known,
+        List<Earlier> earlier,
+        boolean narrowed,
         Job job,
         ShopRates rates) {
     /** A name and value of a form or a link. */
@@ -40,7 +46,15 @@ public record FaultCase(
     /** An answer in words. */
     public record Known(String asked, String said) {}
 
+    /** An earlier reading in words, and when it was taken. */
+    public record Earlier(String asked, String said, Instant at) {}
+
     static final String STILL_BAD = "still bad";
+
+    /** Stands for the case while the bench runs. */
+    String id() {
+        return job == null ? key() : "job " + job.id();
+    }
 
     public String link(String... more) {
         List<Field> all = new ArrayList<>(fields);
@@ -63,7 +77,8 @@ public record FaultCase(
     /** The same as if this shop had closed nothing. */
     FaultCase byShippedRates() {
         ShopRates shipped = new ShopRates(rates.practice(), rates.complaint(), false, rates.now());
-        return new FaultCase(address, fields, machine, plate, complaint, known, job, shipped);
+        return new FaultCase(
+                address, fields, machine, plate, complaint, known, earlier, narrowed, job, shipped);
     }
 
     /** What is known, as the inference takes it; what this machine cannot be asked (any more) says nothing. */
@@ -83,6 +98,28 @@ public record FaultCase(
             }
         }
         return Observations.of(all);
+    }
+
+    /** This machine's normal, as the inference takes it: only numbers say anything of tolerances. */
+    Observations normal(Casework casework) {
+        List<Observation> all = new ArrayList<>();
+        for (Earlier e : earlier) {
+            try {
+                casework.asking(e.asked())
+                        .map(a -> Answers.parse(a, e.said()))
+                        .filter(o -> o.kind() == Observation.Kind.NUMBER)
+                        .ifPresent(all::add);
+            } catch (Answers.NotAnAnswer notAnyMore) {
+                // the procedure has changed since
+                continue;
+            }
+        }
+        return Observations.of(all);
+    }
+
+    /** What it goes by, told by whoever is at the machine. */
+    Knowledge knowledge(Casework casework, Who who) {
+        return new Knowledge(observations(casework), narrowed ? normal(casework) : Observations.none(), who, rates);
     }
 
     /** Jobs on the same machine in the same kind of place share what the twin has found out. */

@@ -5,7 +5,10 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
+import wetside.casework.Candidate;
 import wetside.casework.Session;
+import wetside.diagnosis.Cause;
+import wetside.diagnosis.Earlier;
 import wetside.diagnosis.Effort;
 import wetside.diagnosis.Observation;
 import wetside.diagnosis.Who;
@@ -22,11 +25,16 @@ final class FaultCauses {
     private static final double LEFT_WHEN_FOUND = 1.4;
 
     private final Session session;
+    private final FaultCase about;
     private final Display units;
+    private final boolean begun;
     private final Evidence evidence;
     private final Posterior posterior;
 
-    FaultCauses(Session session, Display units) {
+    /** @param begun not all causes have been run yet */
+    FaultCauses(Session session, FaultCase about, Display units, boolean begun) {
+        this.begun = begun;
+        this.about = about;
         this.session = session;
         this.units = units;
         evidence = session.evidence();
@@ -61,7 +69,8 @@ final class FaultCauses {
                 (posterior.ranking().size() - leading.size()) + " others, together",
                 Spoken.percent(rest),
                 spent(),
-                toGo(advice));
+                toGo(advice),
+                session.pairsTried() == 0 ? "" : "With " + session.pairsTried() + " pairs of causes among them.");
     }
 
     /** What is still unknown of the cause, at the pace at which the next question tells something. */
@@ -88,8 +97,10 @@ final class FaultCauses {
             String who = session.who() == Who.OWNER ? " by what an owner can see" : "";
             sentence = "I cannot tell " + those + " apart" + who + "."
                     + alike.parting()
-                            .map(q -> " What would: " + q.words() + ".")
-                            .orElse("");
+                            .map(q -> " What would: " + q.words() + " ("
+                                    + Spoken.level(q.effort().who()).words() + ", "
+                                    + Math.max(1, Math.round(q.effort().minutes())) + " min).")
+                            .orElse(" Nothing that can be asked would; " + mended(ranked));
         }
         double sum = ranked.stream().mapToDouble(Posterior.Ranked::share).sum();
         return new FaultView.Group(
@@ -100,15 +111,40 @@ final class FaultCauses {
                 reasons(ranked.get(0), first ? REASONS : REASONS - 1));
     }
 
+    private String mended(List<Posterior.Ranked> ranked) {
+        List<Cause> causes = posterior.library().causes();
+        long repairs = ranked.stream()
+                .map(r -> causes.get(r.position()).repair().id())
+                .distinct()
+                .count();
+        return repairs == 1 ? "the same repair mends them." : "a repair will.";
+    }
+
     private FaultView.Cause cause(Posterior.Ranked r) {
         var range = posterior.range(r.position());
         return new FaultView.Cause(
-                Spoken.capital(r.words()),
+                r.position() == posterior.somethingElse() && begun ? "Causes not run yet" : Spoken.capital(r.words()),
                 Spoken.percent(r.share()),
                 Spoken.range(range.low(), range.high()),
                 100 * r.share(),
                 100 * range.low(),
-                100 * range.high());
+                100 * range.high(),
+                r.position() == posterior.somethingElse() ? "" : about.link("why", r.id()),
+                parts(r));
+    }
+
+    /** Of two causes at once, both and what mends each. */
+    private List<FaultView.Part> parts(Posterior.Ranked r) {
+        List<Candidate> two = session.candidates(r.position());
+        return two.size() < 2
+                ? List.of()
+                : two.stream()
+                        .map(c -> new FaultView.Part(
+                                c.cause().words(),
+                                c.words().map(w -> w.remedy().does()).orElse(""),
+                                Spoken.level(c.cause().repair().effort().who()),
+                                Math.round(c.cause().repair().effort().minutes()) + " min"))
+                        .toList();
     }
 
     private List<FaultView.Line> reasons(Posterior.Ranked r, int most) {
@@ -130,9 +166,11 @@ final class FaultCauses {
 
     String said(Observation o) {
         return session.casework()
-                .asking(o.about())
-                .map(a -> a.question().id() + ": "
-                        + Spoken.answer(a, o, "", units).toLowerCase(Locale.ROOT))
+                .asking(Earlier.reading(o.about()))
+                .map(a -> o.about() + ": "
+                        + (a.options().isEmpty()
+                                ? Spoken.answer(a, o, "", units)
+                                : Spoken.answer(a, o, "", units).toLowerCase(Locale.ROOT)))
                 .orElse(o.about() + " did not help");
     }
 

@@ -33,7 +33,14 @@ final class FaultExpectation {
 
     /** @param read what is being typed, null for nothing */
     FaultView.Expect of(Asking asking, Observation read) {
-        return asking.options().isEmpty() ? rails(asking, read) : shares(asking);
+        return asking.options().isEmpty()
+                ? rails(asking, read, rows(), would(asking, read))
+                : shares(asking, rows());
+    }
+
+    /** Under some causes only, what was read among it. */
+    FaultView.Expect beside(Asking asking, Observation read, List<Posterior.Ranked> causes) {
+        return asking.options().isEmpty() ? rails(asking, read, causes, "") : shares(asking, causes);
     }
 
     /** The leading causes this machine can have, and last that it works as it should. */
@@ -49,8 +56,8 @@ final class FaultExpectation {
         return rows;
     }
 
-    private FaultView.Expect rails(Asking asking, Observation read) {
-        List<Rails.Row> rows = rows().stream().map(r -> row(asking, r, read)).toList();
+    private FaultView.Expect rails(Asking asking, Observation read, List<Posterior.Ranked> causes, String would) {
+        List<Rails.Row> rows = causes.stream().map(r -> row(asking, r, read)).toList();
         Rails.Mark mark = null;
         if (read != null && read.kind() == Observation.Kind.NUMBER) {
             double value = Spoken.shown(asking, read.value(), units);
@@ -66,7 +73,7 @@ final class FaultExpectation {
                 rails.narrow(),
                 List.of(),
                 List.of(),
-                would(asking, read));
+                would);
     }
 
     /** Half width that holds nine readings of ten. */
@@ -119,8 +126,8 @@ final class FaultExpectation {
 
     /** Over the draws of a cause as far as each is believed in, widened by the instrument; NaN when nothing is read. */
     private double[] quantiles(Asking asking, int cause) {
-        var signatures = session.library().signatures();
-        int question = session.library().question(asking.question().id());
+        var signatures = session.posterior().library().signatures();
+        int question = session.posterior().library().question(asking.question().id());
         double[] weights = session.posterior().believed(cause);
         List<double[]> draws = new ArrayList<>();
         double all = 0;
@@ -164,9 +171,9 @@ final class FaultExpectation {
         return draws.get(draws.size() - 1)[0];
     }
 
-    private FaultView.Expect shares(Asking asking) {
+    private FaultView.Expect shares(Asking asking, List<Posterior.Ranked> causes) {
         Answering.Choice choice = (Answering.Choice) asking.question().answering();
-        List<FaultView.Shares> rows = rows().stream()
+        List<FaultView.Shares> rows = causes.stream()
                 .map(r -> new FaultView.Shares(
                         Spoken.capital(r.words()),
                         r.share() >= Session.WORTH_NAMING && !r.id().equals(Candidates.HEALTHY),
@@ -184,8 +191,8 @@ final class FaultExpectation {
 
     /** How often each answer is given, mistakes of who answers included. */
     private double[] chances(Asking asking, Answering.Choice choice, int cause) {
-        var signatures = session.library().signatures();
-        int question = session.library().question(asking.question().id());
+        var signatures = session.posterior().library().signatures();
+        int question = session.posterior().library().question(asking.question().id());
         double[] weights = session.posterior().believed(cause);
         int n = choice.options().size();
         double[] truth = new double[n];
@@ -212,11 +219,8 @@ final class FaultExpectation {
         if (read == null) {
             return "";
         }
-        Session after = new Session(
-                session.casework(),
-                session.inference(),
-                session.observations().without(read.about()).with(read),
-                session.who());
+        Session after =
+                session.knowing(session.observations().without(read.about()).with(read));
         List<String> left = after.leading().stream()
                 .limit(2)
                 .map(r -> r.words() + " at " + Spoken.percent(r.share()))

@@ -4,16 +4,17 @@ import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
 import io.javalin.http.NotFoundResponse;
+import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.OptionalDouble;
-import java.util.Set;
 import java.util.stream.Collectors;
 import wetside.casework.Answers;
 import wetside.casework.Asking;
 import wetside.casework.Session;
 import wetside.diagnosis.Observation;
+import wetside.diagnosis.Repair;
 import wetside.diagnosis.Who;
 import wetside.diagnosis.inference.Posterior;
 import wetside.machine.MachineFile;
@@ -36,6 +37,8 @@ public final class FaultPages implements Routes {
 
     private static final double WORTH_KEEPING = 0.002;
     private static final int YEAR = 365 * 24 * 3600;
+    /** How long a reading says what is normal for a machine: scale and wear change it. Assumed. */
+    private static final Duration STILL_NORMAL = Duration.ofDays(2 * 365);
 
     private final Workshop workshop;
     private final Pages pages;
@@ -59,6 +62,8 @@ public final class FaultPages implements Routes {
         routes.get("/jobs/{number}/fault/sharp", c -> sharp(c, ofJob(c)));
         routes.post("/jobs/{number}/fault/answers", c -> answer(c, ofJob(c)));
         routes.post("/jobs/{number}/fault/back", c -> takeBack(c, ofJob(c)));
+        routes.post("/jobs/{number}/fault/pairs", c -> pairs(c, ofJob(c)));
+        routes.post("/jobs/{number}/fault/work", c -> work(c, ofJob(c)));
         routes.post("/jobs/{number}/fault/finding", c -> found(c, ofJob(c)));
         routes.post("/jobs/{number}/fault/rates", c -> rates(c, ofJob(c)));
         routes.get("/fault", c -> {
@@ -73,6 +78,8 @@ public final class FaultPages implements Routes {
         routes.post("/fault/answers", c -> answer(c, free(c)));
         routes.post("/fault/back", c -> takeBack(c, free(c)));
         routes.post("/fault/rates", c -> rates(c, free(c)));
+        routes.post("/fault/pairs", c -> pairs(c, free(c)));
+        routes.post("/fault/work", c -> work(c, free(c)));
     }
 
     private static List<Choice> choices() {
@@ -106,13 +113,22 @@ public final class FaultPages implements Routes {
                 answered.standing(job.id()).stream().map(FaultPages::known).toList();
         Outcomes.Wanted wanted = workshop.outcomes().wanted(job.id());
         String complaint = known.stream().anyMatch(k -> k.asked().equals(wanted.complaint())) ? "" : wanted.complaint();
+        boolean narrowed = !given(context, FaultNormal.FIELD).equals(FaultNormal.WITHOUT);
         return new FaultCase(
                 "/jobs/" + job.number() + "/fault",
-                List.of(),
+                narrowed ? List.of() : List.of(new FaultCase.Field(FaultNormal.FIELD, FaultNormal.WITHOUT)),
                 machine,
                 Plate.of(workshop, job, Frame.units(context)),
                 job.complaint(),
                 known,
+                workshop
+                        .readings()
+                        .whenWell(
+                                job.machineId(), job.id(), workshop.clock().instant().minus(STILL_NORMAL))
+                        .stream()
+                        .map(r -> new FaultCase.Earlier(r.asked(), r.said(), r.at()))
+                        .toList(),
+                narrowed,
                 job,
                 rates(machine, complaint, wanted.shopRates()));
     }
@@ -166,7 +182,7 @@ public final class FaultPages implements Routes {
         if (!on) {
             fields.add(new FaultCase.Field(RATES, SHIPPED));
         }
-        return new FaultCase("/fault", fields, machine, plate, "", known, null, rates(machine, "", on));
+        return new FaultCase("/fault", fields, machine, plate, "", known, List.of(), false, null, rates(machine, "", on));
     }
 
     private static MachineFile unknown(String name) {
@@ -183,9 +199,8 @@ public final class FaultPages implements Routes {
         return context.formParams(KNOWN).isEmpty() ? context.queryParams(KNOWN) : context.formParams(KNOWN);
     }
 
-    private Libraries.Ground ground(FaultCase about) {
-        Set<String> read = about.known().stream().map(FaultCase.Known::asked).collect(Collectors.toSet());
-        return libraries.of(about.key(), about::installed, read, about.rates());
+    private Ground ground(FaultCase about) {
+        return libraries.of(new Libraries.Place(about.key(), about::installed));
     }
 
     private static Who who(Context context) {
@@ -203,7 +218,16 @@ public final class FaultPages implements Routes {
     }
 
     private void show(Context context, FaultCase about) {
-        FaultView view = views(context, about).view(given(context, "step"));
+        FaultViews views = views(context, about);
+        Ground ground = ground(about);
+        if (ground.isPairing(about.id()) && views.session() != null && !views.session().isExplained()) {
+            ground.tryPairs(views.knowledge(), libraries.behind());
+        }
+        FaultView view = views.view(new FaultViews.Wanted(
+                given(context, "step"),
+                given(context, "why"),
+                !given(context, "others").isEmpty(),
+                workshop.clock().instant().atZone(workshop.clock().getZone())));
         if (context.header(PIECE) != null) {
             pages.piece(context, "faultbody", view);
         } else {
@@ -227,11 +251,8 @@ public final class FaultPages implements Routes {
             throw new NotFoundResponse();
         }
         Display units = Frame.units(context);
-        Session without = new Session(
-                session.casework(),
-                session.inference(),
-                session.observations().without(asking.question().id()),
-                session.who());
+        Session without = session.knowing(
+                session.observations().without(asking.question().id()));
         Observation typed = FaultViews.typed(asking, given(context, "reading"), units);
         pages.piece(context, "faultexpect", new FaultExpectation(without, units).of(asking, typed));
     }
@@ -240,7 +261,7 @@ public final class FaultPages implements Routes {
     private void sharp(Context context, FaultCase about) {
         FaultView.Sharp sharp = views(context, about).sharp();
         context.contentType("text/plain; charset=utf-8")
-                .result(sharp.drawn() + "\n" + (sharp.ready() ? "ready" : "more") + "\n" + sharp.words());
+                .result(sharp.token() + "\n" + (sharp.ready() ? "ready" : "more") + "\n" + sharp.words());
     }
 
     private Asking asking(FaultCase about, String id) {
@@ -269,13 +290,13 @@ public final class FaultPages implements Routes {
         String said = form.text("said", LONGEST);
         if (!said.equals(FaultCase.STILL_BAD)) {
             said = understood(context, about, asked, said.isEmpty() ? form.needed("reading", 40) : said);
-        } else if (ground(about).casework.candidates().stream()
-                .noneMatch(c -> c.cause().repair().id().equals(asked))) {
+        } else if (!Repair.parts(asked).stream().allMatch(part -> ground(about).casework.candidates().stream()
+                .anyMatch(c -> c.cause().repair().id().equals(part)))) {
             throw new BadForm("Nothing on this machine is mended by '" + asked + "'");
         }
         if (about.job() != null) {
             answered.give(about.job().id(), asked, said, form.person());
-            context.redirect(about.address(), HttpStatus.SEE_OTHER);
+            context.redirect(about.link(), HttpStatus.SEE_OTHER);
         } else {
             List<FaultCase.Field> fields = without(about, asked);
             fields.add(new FaultCase.Field(KNOWN, asked + BETWEEN + said));
@@ -315,7 +336,7 @@ public final class FaultPages implements Routes {
         }
         if (about.job() != null) {
             answered.takeBack(about.job().id(), asked);
-            context.redirect(about.address(), HttpStatus.SEE_OTHER);
+            context.redirect(about.link(), HttpStatus.SEE_OTHER);
         } else {
             context.redirect(FaultCase.linked(about.address(), without(about, asked)), HttpStatus.SEE_OTHER);
         }
@@ -326,7 +347,7 @@ public final class FaultPages implements Routes {
         boolean on = !about.rates().on();
         if (about.job() != null) {
             workshop.outcomes().want(about.job().number(), on, new Form(context).person());
-            context.redirect(about.address(), HttpStatus.SEE_OTHER);
+            context.redirect(about.link(), HttpStatus.SEE_OTHER);
         } else {
             List<FaultCase.Field> fields = new ArrayList<>(about.fields());
             fields.removeIf(f -> f.name().equals(RATES));
@@ -335,6 +356,34 @@ public final class FaultPages implements Routes {
             }
             context.redirect(FaultCase.linked(about.address(), fields), HttpStatus.SEE_OTHER);
         }
+    }
+
+    /** Thinks of two causes at once, stops with those that are there, or thinks of single ones only. */
+    private void pairs(Context context, FaultCase about) {
+        Ground ground = ground(about);
+        FaultViews views = views(context, about);
+        switch (given(context, "do")) {
+            case "stop" -> {
+                PairTrial trial = ground.trial(views.knowledge());
+                if (trial != null) {
+                    trial.stop();
+                }
+            }
+            case "single" -> ground.pair(about.id(), false);
+            default -> ground.pair(about.id(), true);
+        }
+        context.redirect(about.link(), HttpStatus.SEE_OTHER);
+    }
+
+    /** Stops the work on signatures with what is there, or goes on with it. */
+    private void work(Context context, FaultCase about) {
+        Ground ground = ground(about);
+        if (given(context, "do").equals("stop")) {
+            ground.pause();
+        } else {
+            libraries.resume(ground);
+        }
+        context.redirect(about.link(), HttpStatus.SEE_OTHER);
     }
 
     private void found(Context context, FaultCase about) {
@@ -356,6 +405,6 @@ public final class FaultPages implements Routes {
                 range.high(),
                 believed(context, about));
         answered.found(about.job().id(), best.id(), new Form(context).person(), words, detail);
-        context.redirect(about.address(), HttpStatus.SEE_OTHER);
+        context.redirect(about.link(), HttpStatus.SEE_OTHER);
     }
 }

@@ -48,8 +48,11 @@ final class FaultSteps {
         this.who = who;
     }
 
-    /** @param step as advised, null for one that somebody chose though it promises little */
-    FaultView.Step asking(Asking asking, Step step, String another, List<FaultView.Seen> others) {
+    /**
+     * @param step   as advised, null for one that somebody chose though it promises little
+     * @param reason why it is asked when nothing advises it
+     */
+    FaultView.Step asking(Asking asking, Step step, String reason, String another, List<FaultView.Seen> others) {
         Procedure p = asking.procedure();
         Effort effort = asking.question().effort();
         String id = asking.question().id();
@@ -68,7 +71,7 @@ final class FaultSteps {
                         ? new FaultView.Expect("", "", "", asking.options(), List.of(), "")
                         : expectation.of(asking, before),
                 asking.options().isEmpty() ? pad(asking, before, expectation) : null,
-                step == null ? "Because you asked for it." : Spoken.capital(step.reason()) + ".",
+                step == null ? reason : Spoken.capital(step.reason()) + ".",
                 step == null ? List.of() : leaves(asking, step),
                 where(asking),
                 another,
@@ -80,8 +83,7 @@ final class FaultSteps {
     private Session without(String id) {
         return session.observations().about(id).isEmpty()
                 ? session
-                : new Session(
-                        casework, session.inference(), session.observations().without(id), who);
+                : session.knowing(session.observations().without(id));
     }
 
     private FaultView.Pad pad(Asking asking, Observation before, FaultExpectation expectation) {

@@ -11,7 +11,10 @@ import wetside.page.Level;
  * @param step   what to do next; null while nothing has been computed
  * @param causes null while nothing has been computed
  * @param card   the finding, null while the causes are open
- * @param odd    what none of the causes explains, "" when one explains all
+ * @param odd    what none of the causes explains, null when one explains all
+ * @param normal what this machine read when it was well, null when nothing is kept
+ * @param why    reasons for or against a cause somebody asked about, in the place of the step; else null
+ * @param rest   the causes that are not named, in the place of the step, when somebody asked; else null
  * @param sharp  how far the signatures are
  * @param seen   what can be added out of turn
  * @param person who is at the screen
@@ -24,7 +27,10 @@ public record FaultView(
         Step step,
         Causes causes,
         Card card,
-        List<Line> odd,
+        Odd odd,
+        Normal normal,
+        Why why,
+        Rest rest,
         Sharp sharp,
         List<Seen> seen,
         String refused,
@@ -93,12 +99,75 @@ public record FaultView(
     /** The field a number is typed into. */
     public record Pad(String unit, String value, String step, String start, String instrument) {}
 
-    public record Causes(List<Group> groups, String others, String othersShare, String spent, String toGo) {}
+    /**
+     * @param pairs what was thought of two causes at once, "" for nothing
+     */
+    public record Causes(
+            List<Group> groups, String others, String othersShare, String spent, String toGo, String pairs) {}
 
     /** Causes that nothing open parts, or one alone. */
     public record Group(boolean bracket, String together, String sentence, List<Cause> causes, List<Line> reasons) {}
 
-    public record Cause(String name, String share, String range, double percent, double low, double high) {}
+    /**
+     * @param why   link to its reasons
+     * @param parts of two causes at once, each with its repair; empty for one
+     */
+    public record Cause(
+            String name,
+            String share,
+            String range,
+            double percent,
+            double low,
+            double high,
+            String why,
+            List<Part> parts) {}
+
+    /** One of two causes at once. */
+    public record Part(String name, String repair, Level level, String minutes) {}
+
+    /**
+     * Nothing explains it.
+     *
+     * @param lines   the odd readings
+     * @param offer   two causes at once have not been thought of yet
+     * @param running they are being run
+     * @param words   how far that is, or what came of it
+     */
+    public record Odd(List<OddReading> lines, boolean offer, boolean running, String words, long percent) {}
+
+    /** @param link to read it again, "" for a repair */
+    public record OddReading(String words, String name, String link) {}
+
+    /**
+     * What this machine read when it was well.
+     *
+     * @param used   it narrows the tolerances now
+     * @param toggle link to leave it out, or to use it again
+     */
+    public record Normal(String words, boolean used, List<Line> readings, String toggle) {}
+
+    /**
+     * Reasons for or against one cause.
+     *
+     * @param says    the reading that decided, or what is left when none did
+     * @param reasons one for every answer that speaks, the loudest first
+     * @param silent  answers that say nothing of it, in words; "" for none
+     * @param parting what would part it from the likeliest, null when it is the likeliest or nothing would
+     */
+    public record Why(
+            String title, String share, String says, List<Reason> reasons, String silent, Parting parting) {}
+
+    /** @param expect what it should have read, null where nothing is expected */
+    public record Reason(String mark, String words, String strength, Expect expect) {}
+
+    /** @param link "" when it is not for this person */
+    public record Parting(String says, String words, String link, Level level, String minutes) {}
+
+    /** The causes that are not named. */
+    public record Rest(String title, List<Unlikely> causes) {}
+
+    /** @param says the reading that speaks most against it */
+    public record Unlikely(String name, String share, String says, String why) {}
 
     /** The finding. */
     public record Card(
@@ -114,8 +183,13 @@ public record FaultView(
 
     public record Fact(String name, String words) {}
 
-    /** @param percent done of what is wanted */
-    public record Sharp(boolean ready, boolean none, int drawn, String words, long percent) {}
+    /**
+     * @param token   changes whenever the page would
+     * @param first   not all causes have been run yet
+     * @param paused  somebody goes on with what is there
+     * @param percent done of what is wanted
+     */
+    public record Sharp(boolean ready, String token, boolean first, boolean paused, String words, long percent) {}
 
     /** A step that can be chosen. */
     public record Seen(String words, String link, Level level, String detail) {}

@@ -1,5 +1,6 @@
 package wetside.bench;
 
+import java.time.ZonedDateTime;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -19,59 +20,148 @@ import wetside.units.Display;
 /** Puts the page of fault finding together. */
 final class FaultViews {
     private static final int OTHERS = 8;
+    /** From this part of the causes on, those that have been run choose the next question. */
+    private static final int SOME = 3;
 
     private final FaultCase about;
-    private final Libraries.Ground ground;
+    private final Ground ground;
     private final Who who;
     private final Display units;
+    private final Knowledge knowledge;
     private final Observations observations;
     private final String person;
 
-    FaultViews(FaultCase about, Libraries.Ground ground, Who who, Display units, String person) {
+    FaultViews(FaultCase about, Ground ground, Who who, Display units, String person) {
         this.about = about;
         this.ground = ground;
         this.who = who;
         this.units = units;
         this.person = person;
-        observations = about.observations(ground.casework);
+        knowledge = about.knowledge(ground.casework, who);
+        observations = knowledge.today();
     }
 
+    /** Null before all causes have been run once. */
     Session session() {
-        return ground.session(observations, who, about.rates());
+        return ground.session(knowledge);
     }
 
-    /** @param wanted the step somebody chose, "" for the best */
-    FaultView view(String wanted) {
+    Knowledge knowledge() {
+        return knowledge;
+    }
+
+    /**
+     * What somebody wants to see.
+     *
+     * @param step  the step chosen, "" for the best
+     * @param why   the cause to be explained, "" for none
+     * @param rest  the causes that are not named
+     * @param today for dates
+     */
+    record Wanted(String step, String why, boolean rest, ZonedDateTime today) {}
+
+    FaultView view(Wanted wanted) {
         Session session = session();
-        Session early = session == null ? ground.look(observations, who, about.rates()) : session;
-        FaultCauses causes = early == null ? null : new FaultCauses(early, units);
-        FaultView.Step step = null;
+        Session early = session == null ? ground.begun(knowledge) : session;
+        FaultCauses causes = early == null ? null : new FaultCauses(early, about, units, session == null);
+        FaultWhy reasons = session == null ? null : new FaultWhy(session, about, units, causes);
+        FaultView.Why why = reasons == null || wanted.why().isEmpty() ? null : reasons.of(wanted.why());
+        FaultView.Rest rest = reasons == null || !wanted.rest() ? null : reasons.rest();
+        boolean plain = wanted.step().isEmpty() && why == null && rest == null;
+        return new FaultView(
+                about,
+                people(wanted.step()),
+                known(causes),
+                why != null || rest != null ? null : step(session, early, wanted.step()),
+                causes == null ? null : causes.of(early.advice()),
+                session == null || !plain ? null : FaultCard.of(session, about, units),
+                session == null ? null : FaultOdd.of(session, about, causes, ground.trial(knowledge)),
+                FaultNormal.of(
+                        about,
+                        ground.casework,
+                        units,
+                        wanted.today().getZone(),
+                        wanted.today().getYear()),
+                why,
+                rest,
+                sharp(),
+                seen(),
+                isRefused(wanted.step()) ? "That step is not for whoever is on the line now: this one is." : "",
+                person,
+                about.rates().view());
+    }
+
+    private boolean isRefused(String wanted) {
+        return ground.casework
+                .asking(wanted)
+                .filter(a -> !a.question().effort().allowed(who))
+                .isPresent();
+    }
+
+    private FaultView.Step step(Session session, Session early, String wanted) {
         Optional<Asking> chosen =
                 ground.casework.asking(wanted).filter(a -> a.question().effort().allowed(who));
         if (session != null) {
-            step = step(session, wanted, chosen);
-        } else if (chosen.isPresent()) {
-            step = new FaultSteps(ground.casework, null, about, units, who)
-                    .asking(chosen.get(), null, about.link(), List.of());
+            return step(session, wanted, chosen);
         }
-        boolean refused = !wanted.isEmpty()
-                && ground.casework
-                        .asking(wanted)
-                        .filter(a -> !a.question().effort().allowed(who))
-                        .isPresent();
-        return new FaultView(
-                about,
-                people(wanted),
-                known(causes),
-                step,
-                causes == null ? null : causes.of(early.advice()),
-                session == null || !wanted.isEmpty() ? null : FaultCard.of(session, about, units),
-                session == null ? List.of() : odd(session, causes),
-                sharp(),
-                seen(),
-                refused ? "That step is not for whoever is on the line now: this one is." : "",
-                person,
-                about.rates().view());
+        return early == null || early.casework().candidates().size() < ground.casework.candidates().size() / SOME
+                ? first(chosen)
+                : begun(early, chosen);
+    }
+
+    /** While the twin has hardly run: what is asked early whatever it is; null when nothing of it is left. */
+    private FaultView.Step first(Optional<Asking> chosen) {
+        List<FaultFirst.First> first = FaultFirst.of(ground.casework, about.complaint(), observations, who);
+        FaultFirst.First best = chosen.map(a -> new FaultFirst.First(a, false))
+                .orElse(first.isEmpty() ? null : first.get(0));
+        if (best == null) {
+            return null;
+        }
+        List<FaultView.Seen> others = first.stream()
+                .filter(f -> f.asking() != best.asking())
+                .map(f -> seen(
+                        f.asking(),
+                        Math.max(1, Math.round(f.asking().question().effort().minutes())) + " min"))
+                .toList();
+        String reason = chosen.isPresent()
+                ? "Because you asked for it."
+                : best.meant()
+                        ? "The owner’s words are about this. The twin has not run this machine yet."
+                        : "It costs little and opens nothing, so it is asked early whatever the causes turn out to be.";
+        return new FaultSteps(ground.casework, null, about, units, who)
+                .asking(
+                        best.asking(),
+                        null,
+                        reason,
+                        others.isEmpty() ? about.link() : others.get(0).link(),
+                        others);
+    }
+
+    /** By the causes that have been run so far: the best question among them; repairs wait until all are. */
+    private FaultView.Step begun(Session early, Optional<Asking> chosen) {
+        List<Step> asks = early.advice().steps().stream()
+                .filter(s -> s.sort() == Step.Sort.ASK)
+                .toList();
+        Optional<Step> best = chosen.isPresent()
+                ? asks.stream()
+                        .filter(s -> s.id().equals(chosen.get().question().id()))
+                        .findFirst()
+                : asks.stream().findFirst();
+        if (best.isEmpty()) {
+            return first(chosen);
+        }
+        List<FaultView.Seen> others = asks.stream()
+                .filter(s -> s != best.get())
+                .limit(OTHERS)
+                .map(this::other)
+                .toList();
+        return new FaultSteps(early.casework(), early, about, units, who)
+                .asking(
+                        ground.casework.asking(best.get().id()).orElseThrow(),
+                        best.get(),
+                        "",
+                        others.isEmpty() ? about.link() : others.get(0).link(),
+                        others);
     }
 
     private List<FaultView.Person> people(String wanted) {
@@ -110,33 +200,39 @@ final class FaultViews {
         return rows;
     }
 
-    private List<FaultView.Line> odd(Session session, FaultCauses causes) {
-        return session.isExplained()
-                ? List.of()
-                : session.plausibility().odd().stream()
-                        .limit(2)
-                        .map(o -> new FaultView.Line("▲", Spoken.capital(causes.said(o.observation())), ""))
-                        .toList();
+    FaultView.Sharp sharp() {
+        Sharpness s = ground.sharpness();
+        PairTrial trial = ground.trial(knowledge);
+        boolean running = trial != null && !trial.isOver();
+        long percent = Math.min(100, Math.round(100.0 * s.done() / Math.max(1, s.total())));
+        String token = s.drawn() + (s.drawn() == 0 ? "." + s.causes() : "") + (s.paused() ? " paused" : "")
+                + (trial == null ? "" : running ? " pairs " + trial.done() : " pairs");
+        return new FaultView.Sharp(s.isOver() && !running, token, s.drawn() == 0, s.paused(), words(s, percent), percent);
     }
 
-    FaultView.Sharp sharp() {
-        Libraries.Sharpness s = ground.sharpness();
-        long percent = Math.min(100, Math.round(100.0 * s.done() / Math.max(1, s.total())));
-        String left = Double.isNaN(s.minutes())
-                ? ""
-                : s.minutes() < 1 ? ", less than a minute to go" : ", about " + Math.round(s.minutes()) + " min to go";
-        String words;
+    private static String words(Sharpness s, long percent) {
         if (s.broken()) {
-            words = "The twin of this machine failed; the log says more.";
-        } else if (s.drawn() >= s.wanted()) {
-            words = "From " + s.drawn() + " simulated machines for each cause";
-        } else if (s.drawn() == 0) {
-            words = (s.looking() ? "First look: " : "") + s.done() + " of " + s.total() + " runs of the twin" + left;
-        } else {
-            words = "From " + s.drawn() + " simulated machines for each cause, getting sharper: " + percent + " % of " + s.wanted()
-                    + left;
+            return "The twin of this machine failed; the log says more.";
         }
-        return new FaultView.Sharp(s.drawn() >= s.wanted() || s.broken(), s.drawn() == 0, s.drawn(), words, percent);
+        if (s.drawn() == 0) {
+            String causes = Math.max(s.causes(), s.done() * s.all() / Math.max(1, s.total())) + " of " + s.all() + " causes";
+            return s.paused() ? "Stopped after " + causes : causes + left(s.minutes());
+        }
+        String from = "From " + s.drawn() + " simulated machines for each cause";
+        if (s.drawn() >= s.wanted()) {
+            return from;
+        }
+        return s.paused()
+                ? from + "; stopped there"
+                : from + ", getting sharper: " + percent + " % of " + s.wanted() + left(s.minutes());
+    }
+
+    private static String left(double minutes) {
+        if (Double.isNaN(minutes)) {
+            return "";
+        }
+        long seconds = Math.max(5, 5 * Math.round(minutes * 12));
+        return minutes < 2 ? ", about " + seconds + " s left" : ", about " + Math.round(minutes) + " min left";
     }
 
     /** All that this person may be asked or look at, for what was seen out of turn. */
@@ -168,9 +264,9 @@ final class FaultViews {
         String another = another(advice, next);
         List<FaultView.Seen> others = others(advice, next);
         return next == null
-                ? steps.asking(chosen.orElseThrow(), null, another, others)
+                ? steps.asking(chosen.orElseThrow(), null, "Because you asked for it.", another, others)
                 : switch (next.sort()) {
-                    case ASK -> steps.asking(ground.casework.asking(next.id()).orElseThrow(), next, another, others);
+                    case ASK -> steps.asking(ground.casework.asking(next.id()).orElseThrow(), next, "", another, others);
                     case REPAIR -> steps.repair(next, another, others);
                     case CALL_IN -> steps.callIn(another, others);
                 };
@@ -192,12 +288,16 @@ final class FaultViews {
         return advice.steps().stream()
                 .filter(s -> s != here)
                 .limit(OTHERS)
-                .map(s -> new FaultView.Seen(
-                        Spoken.capital(s.words()),
-                        about.link("step", id(s)),
-                        Level.values()[s.effort().who().ordinal()],
-                        Math.max(1, Math.round(s.minutes())) + " min"))
+                .map(this::other)
                 .toList();
+    }
+
+    private FaultView.Seen other(Step s) {
+        return new FaultView.Seen(
+                Spoken.capital(s.words()),
+                about.link("step", id(s)),
+                Level.values()[s.effort().who().ordinal()],
+                Math.max(1, Math.round(s.minutes())) + " min");
     }
 
     /** What is being typed, null when it is nothing or no answer yet. */

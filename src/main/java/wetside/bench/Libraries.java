@@ -1,210 +1,69 @@
 package wetside.bench;
 
-import java.util.ArrayList;
+import java.lang.management.ManagementFactory;
 import java.util.Comparator;
 import java.util.HashMap;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
+import java.util.concurrent.Executor;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
 import java.util.function.Supplier;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
-import wetside.casework.Casework;
 import wetside.casework.Installed;
-import wetside.casework.LibraryBuild;
-import wetside.casework.LibraryKey;
-import wetside.casework.LibraryStore;
-import wetside.casework.ProgramCode;
-import wetside.casework.Session;
-import wetside.casework.Signing;
-import wetside.diagnosis.Library;
-import wetside.diagnosis.Observations;
-import wetside.diagnosis.Who;
-import wetside.diagnosis.inference.Inference;
-import wetside.procedure.Procedures;
 import wetside.run.Draws;
 
 /**
  * Signatures of every machine somebody finds faults on, shared by all jobs on the same machine in the same kind of place.
- * Two threads compute them, a block of draws at a time, always for whichever is least sharp; pages never wait for it.
+ * Two threads compute them, a block of draws at a time, always for whichever is least sharp; pages never wait for it. While
+ * nobody waits, a third makes a beginning for machines that have not been asked about.
  */
 final class Libraries implements AutoCloseable {
     private static final Logger LOG = LoggerFactory.getLogger(Libraries.class);
     private static final int USUAL = 64;
     private static final int KEPT = 12;
-    private static final int MOST_RATED = 8;
     /** Machines computed at a time: a small one need not wait for the first block of a large one. */
     private static final int AT_ONCE = 2;
-    /** Half of the computer stays free for the pages. */
-    private static final int THREADS = Math.max(1, Runtime.getRuntime().availableProcessors() / 2 / AT_ONCE);
+
+    private static final int PROCESSORS = Runtime.getRuntime().availableProcessors();
+    /** One processor stays free for the pages, where there are more. */
+    private static final int THREADS = Math.max(1, (PROCESSORS - 1) / AT_ONCE);
+    /** How often it is looked whether somebody waits [ms]. */
+    private static final long LOOK = 1000;
 
     private final Map<String, Ground> grounds = new HashMap<>();
+    private final ExecutorService pairs = Executors.newSingleThreadExecutor(work -> daemon(work, "pairs"));
     /** Draws of each cause: fewer by a system property, for tests and slow computers. */
     private final int wanted = Integer.getInteger("wetside.bench.draws", USUAL);
 
     private boolean closed;
+    private Ground warming;
 
     Libraries() {
         for (int i = 0; i < AT_ONCE; i++) {
-            Thread worker = new Thread(this::work, "signatures");
-            worker.setDaemon(true);
-            worker.start();
+            daemon(this::work, "signatures").start();
         }
     }
 
-    /** What stands behind the answers about one machine in one place. */
-    final class Ground {
-        final Casework casework;
-        final Installed installed;
-        private final Signing signing;
-        private final Map<Object, Session> sessions = new LinkedHashMap<>(16, 0.75f, true) {
-            private static final long serialVersionUID = 1;
-
-            @Override
-            protected boolean removeEldestEntry(Map.Entry<Object, Session> eldest) {
-                return size() > 48;
-            }
-        };
-        private final Map<Object, Inference> rated = new HashMap<>();
-        private volatile Inference inference;
-        private Inference look;
-        private LibraryBuild looking;
-        private volatile boolean broken;
-        private boolean taken;
-        private long begun;
-        private long begunAt;
-        private long asked;
-        private Set<String> read = Set.of();
-        /** Whoever asked last asks again. */
-        private volatile ShopRates lastRates;
-
-        private Ground(Installed installed) {
-            this.installed = installed;
-            casework = installed.casework(Procedures.bundled());
-            signing = new Signing(
-                    casework,
-                    wanted,
-                    LibraryStore.usual(),
-                    LibraryKey.of(casework, ProgramCode.sum()),
-                    THREADS,
-                    Signing.Watcher.NOBODY);
-            Library stored = signing.stored();
-            if (Signing.drawn(stored) > 0) {
-                inference = Session.inference(stored);
-            }
-        }
-
-        /** How far the signatures are. */
-        synchronized Sharpness sharpness() {
-            long total = looking == null ? signing.total() : looking.total(Draws.BLOCK);
-            long done = looking == null ? signing.done() : looking.done();
-            int drawn = drawn();
-            done = Math.max(done, (long) drawn * casework.candidates().size());
-            double minutes = done > begun && begunAt > 0
-                    ? (System.nanoTime() - begunAt) / 60e9 * (total - done) / (done - begun)
-                    : Double.NaN;
-            return new Sharpness(drawn, wanted, done, total, minutes, looking != null, broken);
-        }
-
-        private int drawn() {
-            return inference == null ? 0 : Signing.drawn(inference.library());
-        }
-
-        /** What follows from answers, computed once for as long as nothing changes; null while there is nothing to go by. */
-        synchronized Session session(Observations observations, Who who, ShopRates rates) {
-            if (inference == null) {
-                return null;
-            }
-            Inference rated = rated(rates);
-            return sessions.computeIfAbsent(
-                    List.of(observations.entered(), who, rates.key()),
-                    key -> new Session(casework, rated, inference.library(), observations, who));
-        }
-
-        /** Worked out once for as long as neither the signatures nor the jobs change. */
-        private Inference rated(ShopRates rates) {
-            if (rated.size() > MOST_RATED) {
-                rated.clear();
-            }
-            return rated.computeIfAbsent(
-                    rates.key(), key -> inference.weighted(rates.on(inference.library())));
-        }
-
-        private void arrived(Library library) {
-            Inference fresh = Session.inference(library);
-            synchronized (this) {
-                looking = null;
-                inference = fresh;
-                sessions.clear();
-                rated.clear();
-            }
-            // whoever comes first does not wait for what all begin with
-            session(Observations.none(), Who.OWNER, lastRates).advice();
-        }
-
-        private void further() {
-            int have;
-            synchronized (this) {
-                have = drawn();
-            }
-            try {
-                if (have == 0 && !read.isEmpty() && looking == null) {
-                    LibraryBuild first = signing.looking(read);
-                    begin(first);
-                    Library seen = signing.look(first);
-                    synchronized (this) {
-                        look = Session.inference(seen);
-                    }
-                    begin(null);
-                }
-                begin(null);
-                arrived(signing.upTo(have < Draws.BLOCK ? have + Draws.BLOCK / 2 : have + Draws.BLOCK, l -> {}));
-                synchronized (this) {
-                    look = null;
-                }
-            } catch (RuntimeException e) {
-                LOG.error("signatures of {}", casework.machine().identity().title(), e);
-                broken = true;
-            }
-        }
-
-        /** The causes after a first look, from draws of what was read only; null when there is none or it is overtaken. */
-        synchronized Session look(Observations observations, Who who, ShopRates rates) {
-            return look == null || inference != null
-                    ? null
-                    : new Session(
-                            casework, look.weighted(rates.on(look.library())), look.library(), observations, who);
-        }
-
-        private synchronized void begin(LibraryBuild first) {
-            looking = first;
-            begunAt = System.nanoTime();
-            begun = first == null
-                    ? Math.max(
-                            signing.done(),
-                            (long) drawn() * casework.candidates().size())
-                    : 0;
-        }
+    private static Thread daemon(Runnable work, String name) {
+        Thread thread = new Thread(work, name);
+        thread.setDaemon(true);
+        return thread;
     }
 
-    /**
-     * How sharp signatures are.
-     *
-     * @param drawn   draws of every cause there are
-     * @param minutes still to go, NaN when nobody can say
-     * @param looking a first look, at what was read only
-     * @param broken  the twin failed; there will be no more
-     */
-    record Sharpness(int drawn, int wanted, long done, long total, double minutes, boolean looking, boolean broken) {}
+    /** A machine in its place, not looked at before it is needed. */
+    record Place(String key, Supplier<Installed> installed) {}
 
     /** The signatures of a machine as installed; begins to compute what there is not. */
-    Ground of(String key, Supplier<Installed> installed, Set<String> read, ShopRates rates) {
+    Ground of(Place place) {
+        Ground ground = ground(place);
         synchronized (grounds) {
-            Ground ground = grounds.computeIfAbsent(key, k -> new Ground(installed.get()));
+            grounds.putIfAbsent(place.key(), ground);
             ground.asked = System.nanoTime();
-            ground.read = read;
-            ground.lastRates = rates;
+            if (warming != null && ground.isDull()) {
+                warming.stop();
+            }
             if (grounds.size() > KEPT) {
                 grounds.values().stream()
                         .filter(g -> g != ground && !g.taken)
@@ -214,6 +73,34 @@ final class Libraries implements AutoCloseable {
             grounds.notifyAll();
             return ground;
         }
+    }
+
+    /** Made outside the lock: nobody waits for another's machine file. */
+    private Ground ground(Place place) {
+        synchronized (grounds) {
+            Ground there = grounds.get(place.key());
+            if (there != null) {
+                return there;
+            }
+        }
+        Ground made = new Ground(place.installed().get(), wanted, THREADS);
+        synchronized (grounds) {
+            Ground there = grounds.putIfAbsent(place.key(), made);
+            return there == null ? made : there;
+        }
+    }
+
+    /** Goes on with one that was stopped. */
+    void resume(Ground ground) {
+        ground.resume();
+        synchronized (grounds) {
+            grounds.notifyAll();
+        }
+    }
+
+    /** Where pairs of causes are run. */
+    Executor behind() {
+        return pairs;
     }
 
     private void work() {
@@ -228,31 +115,111 @@ final class Libraries implements AutoCloseable {
                         return;
                     }
                     next.taken = true;
+                    next.goOn();
                 }
-                next.further();
-                synchronized (grounds) {
-                    next.taken = false;
-                }
+                next.further(wanted);
+                release(next);
             }
         } catch (InterruptedException e) {
             Thread.currentThread().interrupt();
         }
     }
 
+    private void release(Ground ground) {
+        synchronized (grounds) {
+            ground.taken = false;
+            grounds.notifyAll();
+        }
+    }
+
     private Ground dullest() {
-        List<Ground> all = new ArrayList<>(grounds.values());
-        return all.stream()
-                .filter(g -> !g.taken && !g.broken && g.drawn() < wanted)
+        return grounds.values().stream()
+                .filter(g -> g.asked != 0 && !g.taken && g.isDull())
                 .min(Comparator.comparingInt(Ground::drawn)
                         .thenComparing(Comparator.comparingLong((Ground g) -> -g.asked)))
                 .orElse(null);
+    }
+
+    /** Makes a beginning for these, in this order, whenever nobody waits and the computer has nothing else to do. */
+    void warm(List<Place> places) {
+        Thread warm = daemon(() -> places.forEach(this::warm), "signatures before anybody asks");
+        warm.setPriority(Thread.MIN_PRIORITY);
+        warm.start();
+        daemon(this::stepAside, "signatures step aside").start();
+    }
+
+    private void warm(Place place) {
+        try {
+            Ground ground = idle(place);
+            while (ground != null && ground.drawn() < Draws.BLOCK && !ground.isBroken()) {
+                ground.further(Draws.BLOCK);
+                release(ground);
+                ground = idle(place);
+            }
+            synchronized (grounds) {
+                warming = null;
+                if (ground != null) {
+                    ground.taken = false;
+                    grounds.values().removeIf(g -> g.asked == 0);
+                }
+            }
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+        } catch (RuntimeException e) {
+            // a machine whose file is gone or broken; its page says so
+            LOG.debug("no signatures beforehand of {}", place.key(), e);
+        }
+    }
+
+    /** Waits until nobody else needs the computer; null when the bench is closed or somebody has asked for this one. */
+    private Ground idle(Place place) throws InterruptedException {
+        synchronized (grounds) {
+            while (!closed && (isAwaited() || isBusy())) {
+                grounds.wait(LOOK);
+            }
+        }
+        Ground ground = ground(place);
+        synchronized (grounds) {
+            if (closed || ground.taken || ground.asked != 0) {
+                return null;
+            }
+            ground.taken = true;
+            ground.goOn();
+            warming = ground;
+            return ground;
+        }
+    }
+
+    private boolean isAwaited() {
+        return dullest() != null || grounds.values().stream().anyMatch(g -> g.taken && g.asked != 0);
+    }
+
+    private static boolean isBusy() {
+        return ManagementFactory.getOperatingSystemMXBean().getSystemLoadAverage() > PROCESSORS + 0.5;
+    }
+
+    /** The twin notices within one run that somebody waits. */
+    private void stepAside() {
+        synchronized (grounds) {
+            try {
+                while (!closed) {
+                    if (warming != null && (isAwaited() || isBusy())) {
+                        warming.stop();
+                    }
+                    grounds.wait(LOOK);
+                }
+            } catch (InterruptedException e) {
+                Thread.currentThread().interrupt();
+            }
+        }
     }
 
     @Override
     public void close() {
         synchronized (grounds) {
             closed = true;
-            grounds.values().forEach(g -> g.signing.stop());
+            grounds.values().forEach(Ground::stop);
+            pairs.shutdownNow();
             grounds.notifyAll();
         }
     }

@@ -1,13 +1,19 @@
 package wetside.casework;
 
 import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Objects;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import java.util.concurrent.atomic.AtomicLong;
 import java.util.function.Consumer;
+import java.util.stream.IntStream;
 import wetside.diagnosis.Library;
 import wetside.diagnosis.Signatures;
 import wetside.machine.Machine;
@@ -20,11 +26,17 @@ import wetside.run.Draws;
 public final class LibraryBuild {
     /** Half a block first, for an early answer. */
     private static final int FIRST = Draws.BLOCK / 2;
+    /** Between two tellings of what is there of the first block [ns]. */
+    private static final long EVERY = 2_000_000_000L;
 
     private final Casework casework;
     private final int threads;
     private final AtomicLong done = new AtomicLong();
     private volatile boolean stopped;
+    /** Rows of the block that was begun, by cause: what was run before a stop is not run again. */
+    private float[][] begun = new float[0][];
+
+    private int begunFirst;
 
     public LibraryBuild(Casework casework) {
         this(casework, Runtime.getRuntime().availableProcessors());
@@ -45,8 +57,14 @@ public final class LibraryBuild {
         return (long) drawsWanted * casework.candidates().size();
     }
 
+    /** Ends the work soon; what was run is kept for when it goes on. */
     public void stop() {
         stopped = true;
+    }
+
+    /** Takes a stop back. */
+    public void goOn() {
+        stopped = false;
     }
 
     /**
@@ -55,15 +73,23 @@ public final class LibraryBuild {
      * @param ready told after every complete block
      */
     public Library upTo(int wanted, Library start, Consumer<Library> ready) {
+        return upTo(wanted, start, ready, some -> {});
+    }
+
+    /**
+     * The same; {@code some} is told every now and then of the first block as far as it is there, the causes that happen
+     * most often first: a cause that has not been run has no draws yet.
+     */
+    public Library upTo(int wanted, Library start, Consumer<Library> ready, Consumer<Library> some) {
         Library library = start;
         ExecutorService workers = Executors.newFixedThreadPool(threads, LibraryBuild::daemon);
         try {
             int have = library.signatures().draws(0);
-            done.set((long) have * casework.candidates().size());
             while (have < wanted && !stopped) {
                 int more = have < Draws.BLOCK ? FIRST : Draws.BLOCK;
-                library = block(library, have, more, workers);
-                if (stopped) {
+                Library before = library;
+                library = block(before, have, more, workers, have == 0 ? some : l -> {});
+                if (library == before) {
                     break;
                 }
                 have += more;
@@ -83,27 +109,64 @@ public final class LibraryBuild {
         return thread;
     }
 
-    private Library block(Library library, int first, int more, ExecutorService workers) {
+    /** The library itself when it was stopped before the block was whole. */
+    private Library block(Library library, int first, int more, ExecutorService workers, Consumer<Library> some) {
         List<Machine> drawn = new ArrayList<>();
         for (int k = first; k < first + more; k++) {
             drawn.add(casework.draws().machine(k));
         }
         Casework[] spared = spared(library, first);
-        float[] whole = rows(casework, 0, drawn, first, new float[0]);
-        List<Future<float[]>> rows = new ArrayList<>();
-        for (int c = 1; c < spared.length; c++) {
-            int cause = c;
-            rows.add(workers.submit(() -> rows(spared[cause], cause, drawn, first, whole)));
+        if (begun.length == 0 || begunFirst != first) {
+            begun = new float[spared.length][];
+            begunFirst = first;
+            done.set((long) first * spared.length);
         }
-        Signatures signatures = library.signatures().with(0, whole);
-        for (int c = 1; c < spared.length; c++) {
-            float[] fresh = get(rows.get(c - 1));
-            if (stopped) {
-                return library;
+        if (begun[0] == null) {
+            begun[0] = rows(casework, 0, drawn, first, new float[0]);
+        }
+        float[] whole = begun[0];
+        Map<Integer, Future<float[]>> rows = new LinkedHashMap<>();
+        for (int c : oftenFirst()) {
+            if (whole != null && begun[c] == null) {
+                rows.put(c, workers.submit(() -> rows(spared[c], c, drawn, first, whole)));
             }
-            signatures = signatures.with(c, fresh);
         }
-        return library.with(signatures);
+        long told = System.nanoTime();
+        for (Map.Entry<Integer, Future<float[]>> row : rows.entrySet()) {
+            begun[row.getKey()] = get(row.getValue());
+            if (!stopped && System.nanoTime() - told > EVERY) {
+                some.accept(library.with(soFar(library)));
+                told = System.nanoTime();
+            }
+        }
+        if (Arrays.stream(begun).anyMatch(Objects::isNull)) {
+            if (first == 0) {
+                some.accept(library.with(soFar(library)));
+            }
+            return library;
+        }
+        Library sharper = library.with(soFar(library));
+        begun = new float[0][];
+        return sharper;
+    }
+
+    /** Positions of the causes but the first, what happens most often first. */
+    private List<Integer> oftenFirst() {
+        return IntStream.range(1, casework.candidates().size())
+                .boxed()
+                .sorted(Comparator.comparingDouble(
+                        c -> -casework.candidates().get(c).cause().weight()))
+                .toList();
+    }
+
+    private Signatures soFar(Library library) {
+        Signatures signatures = library.signatures();
+        for (int c = 0; c < begun.length; c++) {
+            if (begun[c] != null) {
+                signatures = signatures.with(c, begun[c]);
+            }
+        }
+        return signatures;
     }
 
     /** For every cause what has still to be simulated: everything at first, later only where it is felt. */
@@ -117,11 +180,15 @@ public final class LibraryBuild {
         return spared;
     }
 
-    /** What is not simulated reads as on the whole machine of the same draw. */
+    /** What is not simulated reads as on the whole machine of the same draw; null when stopped on the way. */
     private float[] rows(Casework spared, int cause, List<Machine> drawn, int first, float[] whole) {
         int width = casework.askings().size();
         float[] rows = new float[width * drawn.size()];
-        for (int i = 0; i < drawn.size() && !stopped; i++) {
+        for (int i = 0; i < drawn.size(); i++) {
+            if (stopped) {
+                done.addAndGet(-i);
+                return null;
+            }
             float[] row = spared.row(drawn.get(i), casework.candidates().get(cause), first + i);
             for (int q = 0; q < width; q++) {
                 rows[i * width + q] = whole.length == 0 || spared.simulates(q) ? row[q] : whole[i * width + q];
@@ -136,7 +203,7 @@ public final class LibraryBuild {
             return row.get();
         } catch (InterruptedException e) {
             Thread.currentThread().interrupt();
-            return new float[0];
+            return null;
         } catch (ExecutionException e) {
             throw new IllegalStateException("the twin failed: " + e.getCause(), e.getCause());
         }

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.atomic.AtomicLong;
+import java.util.function.BooleanSupplier;
 import wetside.diagnosis.Cause;
 import wetside.diagnosis.Earlier;
 import wetside.diagnosis.Library;
@@ -57,12 +58,45 @@ public final class Pairs {
         return library.with(causes, rows);
     }
 
+    /** Runs of the twin that these take and that have not been made. */
+    public long missing(List<PairSearch.Pair> worth) {
+        return (long) DRAWS
+                * worth.stream()
+                        .filter(p -> p.run() && !known.containsKey(p.cause().id()))
+                        .count();
+    }
+
+    /** Runs those worth it one after the other, until it is stopped; gives those that can be looked at then. */
+    public List<PairSearch.Pair> run(List<PairSearch.Pair> worth, BooleanSupplier stopped) {
+        List<PairSearch.Pair> there = new ArrayList<>();
+        for (PairSearch.Pair pair : worth) {
+            String id = pair.cause().id();
+            if (pair.run() && !known.containsKey(id)) {
+                float[] rows = run(pair, stopped);
+                if (rows == null) {
+                    continue;
+                }
+                known.put(id, rows);
+            }
+            there.add(pair);
+        }
+        return there;
+    }
+
     private float[] run(PairSearch.Pair pair) {
+        return run(pair, () -> false);
+    }
+
+    /** Null when stopped on the way. */
+    private float[] run(PairSearch.Pair pair, BooleanSupplier stopped) {
         Candidate one = casework.candidates().get(pair.one());
         Candidate other = casework.candidates().get(pair.other());
         int width = casework.askings().size();
         float[] rows = new float[DRAWS * width];
         for (int k = 0; k < DRAWS; k++) {
+            if (stopped.getAsBoolean()) {
+                return null;
+            }
             Machine drawn = casework.draws().machine(k);
             Machine broken =
                     other.in(drawn, casework.draws().severity(other.cause().id(), k));

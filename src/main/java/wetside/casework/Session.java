@@ -56,29 +56,44 @@ public final class Session {
     }
 
     /**
-     * One that begins with all that is known.
+     * What sessions on one machine may share.
      *
-     * @param inference as {@link #inference} made it, which many sessions may share
+     * @param inference as {@link #inference} made it of the same earlier readings, with whatever rates
+     * @param shipped   the library with the rates it came with
+     * @param pairs     those run so far
      */
-    public Session(Casework casework, Inference inference, Observations observations, Who who) {
-        this(casework, inference, null, observations, who);
-    }
+    public record Shared(Casework casework, Inference inference, Library shipped, Pairs pairs) {}
 
-    /** @param shipped the library as it came, where the inference weighs its causes by a shop's rates */
-    public Session(Casework casework, Inference inference, Library shipped, Observations observations, Who who) {
-        this.casework = casework;
-        this.shipped = shipped;
+    /** One that begins with all that is known. */
+    public Session(Shared shared, Observations observations, Observations earlier, Who who) {
+        casework = shared.casework();
+        shipped = shared.shipped();
+        pairs = shared.pairs();
+        singles = shared.inference();
+        library = singles.library();
         this.who = who;
-        pairs = new Pairs(casework);
-        singles = inference;
         this.observations = observations;
-        library = inference.library();
+        this.earlier = earlier;
         believe();
     }
 
+    /** Another on the same signatures that knows something else, from single causes only. */
+    public Session knowing(Observations other) {
+        return new Session(new Shared(casework, singles, shipped, pairs), other, earlier, who);
+    }
+
+    /** The same with the pairs that were tried beside the single causes. */
+    public Session knowingWithPairs(Observations other) {
+        Session session = knowing(other);
+        if (!tried.isEmpty()) {
+            session.tryPairs(tried);
+        }
+        return session;
+    }
+
     /** What a library's signatures say, made ready; causes nothing would ever show are left out. */
-    public static Inference inference(Library library) {
-        return Inference.of(Footprint.withoutSilent(library));
+    public static Inference inference(Library library, Observations earlier) {
+        return Inference.of(Earlier.columns(Footprint.withoutSilent(library), earlier));
     }
 
     /** Goes on with a library of more draws. */
@@ -173,13 +188,18 @@ public final class Session {
         return library;
     }
 
-    /** What single causes would read; for another session on the same signatures. */
+    /** What single causes would read. */
     public Inference inference() {
         return singles;
     }
 
     public Observations observations() {
         return observations;
+    }
+
+    /** What this machine read when nothing was wrong with it. */
+    public Observations earlier() {
+        return earlier;
     }
 
     public Posterior posterior() {

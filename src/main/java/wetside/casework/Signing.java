@@ -78,6 +78,11 @@ public final class Signing {
 
     /** The same with fewer draws. */
     public Library upTo(int draws, Consumer<Library> early) {
+        return upTo(draws, early, some -> {});
+    }
+
+    /** The same; {@code some} is told of the first draws of some causes while the others are still run. */
+    public Library upTo(int draws, Consumer<Library> early, Consumer<Library> some) {
         Library start = stored();
         if (drawn(start) >= draws) {
             return start;
@@ -91,17 +96,27 @@ public final class Signing {
                 return start;
             }
             watcher.begun();
-            return build.upTo(draws, start, library -> {
-                keep(library);
-                early.accept(library);
-            });
+            return build.upTo(
+                    draws,
+                    start,
+                    library -> {
+                        keep(library);
+                        early.accept(library);
+                    },
+                    some);
         } finally {
             watcher.ended();
         }
     }
 
+    /** Ends the work soon; what was run is kept for when it goes on. */
     public void stop() {
         build.stop();
+    }
+
+    /** Takes a stop back. */
+    public void goOn() {
+        build.goOn();
     }
 
     public int wanted() {

@@ -195,6 +195,16 @@
     }
   });
 
+  // While not all causes have been run, what is being read aloud does not change under the eyes.
+  const unmoved = (line) => {
+    const form = fault.querySelector("[data-expect]");
+    const address = new URL(location.href);
+    if (line.dataset.first === "yes" && form && form.elements.asked.value) {
+      address.searchParams.set("step", form.elements.asked.value);
+    }
+    return address;
+  };
+
   // Signatures sharpen while people think: the page follows, but never under a hand that is typing.
   setInterval(async () => {
     const line = fault.querySelector("#sharpness");
@@ -209,14 +219,14 @@
         return;
       }
       line.textContent = words;
-      const work = fault.querySelector("#sharp");
-      if (work) {
-        work.textContent = words;
+      const running = fault.querySelector("#running");
+      if (running) {
+        running.textContent = words;
       }
       const reading = fault.querySelector("#reading");
       const busy = reading && (reading.value !== reading.defaultValue || reading === document.activeElement);
       if ((drawn !== line.dataset.drawn || ready === "ready") && !busy && !fault.querySelector("details[open]")) {
-        load(location.href, {}, false, false);
+        load(unmoved(line), {}, false, false);
       }
     } catch (e) {
       // it answers again or it does not; answers tell

@@ -28,6 +28,11 @@ public record Assumptions(
         }
     }
 
+    /** The same with another prior share of causes the library does not know. */
+    public Assumptions somethingElse(double other) {
+        return new Assumptions(other, mostOdds, sameMind, slip, smoothing, separation);
+    }
+
     /** The same with draws smoothed more or less. */
     public Assumptions smoothing(double other) {
         return new Assumptions(somethingElse, mostOdds, sameMind, slip, other, separation, wider);
