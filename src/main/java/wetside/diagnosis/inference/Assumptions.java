@@ -30,7 +30,7 @@ public record Assumptions(
 
     /** The same with another prior share of causes the library does not know. */
     public Assumptions somethingElse(double other) {
-        return new Assumptions(other, mostOdds, sameMind, slip, smoothing, separation);
+        return new Assumptions(other, mostOdds, sameMind, slip, smoothing, separation, wider);
     }
 
     /** The same with draws smoothed more or less. */
