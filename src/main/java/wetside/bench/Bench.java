@@ -50,7 +50,9 @@ public final class Bench implements AutoCloseable {
             new Troubles(pages).routes(config.routes);
             all.forEach(r -> r.routes(config.routes));
         });
-        return new Bench(server.start("127.0.0.1", port), libraries, runs);
+        Bench bench = new Bench(server.start("127.0.0.1", port), libraries, runs);
+        workshop.readJobs();
+        return bench;
     }
 
     private static void quiet(JavalinConfig config) {

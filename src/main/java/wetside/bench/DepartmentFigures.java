@@ -40,9 +40,9 @@ final class DepartmentFigures {
     DepartmentView view(int page, String person, String trouble) {
         Practice practice = workshop.ledger().of(file);
         Exposure exposure = workshop.ledger().exposure(file, now);
-        List<Failure> all = workshop.ledger().failures(practice, now).all();
+        List<Failure> all = workshop.ledger().failures(file, now).all();
         List<Failure> faults = all.stream().filter(f -> !f.isNone()).toList();
-        Course course = workshop.ledger().course(practice, now);
+        Course course = workshop.ledger().course(file, now);
         List<Counted> jobs = practice.jobs().stream()
                 .sorted(Comparator.comparing((Counted j) -> j.outcome().closed()).reversed())
                 .toList();

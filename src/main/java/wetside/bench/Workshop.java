@@ -11,6 +11,7 @@ import wetside.shop.Readings;
 import wetside.shop.Register;
 import wetside.shop.Shelf;
 import wetside.shop.Shop;
+import wetside.shop.ShopTrouble;
 import wetside.shop.Words;
 
 /** The shop's data as pages ask for it, and what is computed of its machines. */
@@ -28,8 +29,35 @@ record Workshop(
         Outcomes outcomes,
         Ledger ledger,
         Models models) {
+    private static final int MANY = 1000;
+    /** The first page has the computer to itself [ms]. */
+    private static final int FIRST_PAGE = 2000;
+
     Workshop(Shop shop, Clock clock) {
         this(shop, clock, new Outcomes(shop, clock));
+    }
+
+    /** Reads the jobs of models that have many, so that whoever comes first does not wait for it. */
+    void readJobs() {
+        Thread reader = new Thread(this::readMany, "closed jobs");
+        reader.setDaemon(true);
+        reader.setPriority(Thread.MIN_PRIORITY);
+        reader.start();
+    }
+
+    private void readMany() {
+        try {
+            Thread.sleep(FIRST_PAGE);
+            ledger.models().forEach((file, jobs) -> {
+                if (jobs > MANY) {
+                    ledger.of(file);
+                }
+            });
+        } catch (ShopTrouble e) {
+            // closed meanwhile, or told to whoever asks first
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+        }
     }
 
     private Workshop(Shop shop, Clock clock, Outcomes outcomes) {

@@ -15,6 +15,9 @@ import wetside.diagnosis.learning.Rate;
  * @param all the likeliest first, that nothing is wrong among them
  */
 public record Failures(List<Failure> all) {
+    /** Causes rarer than this, and without a job, get no interval. */
+    private static final double WORTH = 0.003;
+
     /**
      * One cause.
      *
@@ -29,7 +32,10 @@ public record Failures(List<Failure> all) {
         }
     }
 
-    /** Something not known exactly: 95 % of the belief lie from low to high, half of it from core to coreTo. */
+    /**
+     * Something not known exactly: 95 % of the belief lie from low to high, half of it from core to coreTo; NaN where that
+     * was not worked out.
+     */
     public record Interval(double low, double core, double mean, double coreTo, double high) {
         static Interval of(Counts counts, int place) {
             return new Interval(
@@ -40,13 +46,14 @@ public record Failures(List<Failure> all) {
                     counts.quantile(place, 0.975));
         }
 
+        /** For what is not worth the work: only about where it lies. */
+        static Interval about(double mean) {
+            return new Interval(Double.NaN, Double.NaN, mean, Double.NaN, Double.NaN);
+        }
+
         static Interval of(Rate rate) {
             return new Interval(
-                    rate.quantile(0.025),
-                    rate.quantile(0.25),
-                    rate.mean(),
-                    rate.quantile(0.75),
-                    rate.quantile(0.975));
+                    rate.quantile(0.025), Double.NaN, rate.mean(), Double.NaN, rate.quantile(0.975));
         }
     }
 
@@ -65,15 +72,17 @@ public record Failures(List<Failure> all) {
             for (int c = 0; c < causes.size(); c++) {
                 Cause cause = causes.get(c);
                 double shipped = cause.weight() / sum;
-                Interval perHour = exposure.hours() > 0 && !cause.id().equals(Candidates.HEALTHY)
+                double jobs = Math.max(0, counts.count(c) - strength * shipped);
+                boolean worth = jobs > 0 || counts.mean(c) > WORTH;
+                Interval perHour = worth && exposure.hours() > 0 && !cause.id().equals(Candidates.HEALTHY)
                         ? Interval.of(rate(cause, cause.weight() / faulty, model.rate(), practice, exposure))
                         : null;
                 all.add(new Failure(
                         cause.id(),
                         cause.words(),
                         shipped,
-                        Interval.of(counts, c),
-                        Math.max(0, counts.count(c) - strength * shipped),
+                        worth ? Interval.of(counts, c) : Interval.about(counts.mean(c)),
+                        jobs,
                         perHour));
             }
         });

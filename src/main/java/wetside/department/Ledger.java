@@ -1,12 +1,13 @@
 package wetside.department;
 
 import java.time.Instant;
+import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.HashMap;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
 import wetside.shop.Outcome;
 import wetside.shop.Outcomes;
@@ -21,10 +22,15 @@ public final class Ledger {
 
     private final Outcomes outcomes;
     private final Map<String, Account> accounts = new HashMap<>();
+    private Map<String, Long> models;
+    private long modelsAt;
 
     public Ledger(Outcomes outcomes) {
         this.outcomes = outcomes;
     }
+
+    /** What is worked out of one model's jobs. */
+    private record Figures(Object key, Failures failures, Course course) {}
 
     /** What is kept of one model. */
     private final class Account {
@@ -34,6 +40,7 @@ public final class Ledger {
         private final TreeMap<Long, Counted> jobs = new TreeMap<>();
         private long stamp = -1;
         private Practice practice;
+        private Figures figures;
 
         private Account(String file) {
             this.file = file;
@@ -53,6 +60,21 @@ public final class Ledger {
             return practice;
         }
 
+        /** Worked out once for as long as nothing happens on any job, a day at most. */
+        private synchronized Figures figures(Instant at) {
+            Practice current = now();
+            Exposure exposure = exposure(file, at);
+            long day = at.truncatedTo(ChronoUnit.DAYS).getEpochSecond();
+            Object key = List.of(stamp, day, exposure.since());
+            if (figures == null || !figures.key.equals(key)) {
+                figures = new Figures(
+                        key,
+                        Failures.of(current, exposure, at),
+                        Course.of(current.jobs(), outcomes.taken(file), outcomes.minutes(file), at));
+            }
+            return figures;
+        }
+
         private boolean all() {
             jobs.clear();
             outcomes.of(file).forEach(o -> jobs.put(o.jobId(), counting.of(o)));
@@ -60,7 +82,7 @@ public final class Ledger {
         }
 
         private boolean since(long from) {
-            List<Long> touched = outcomes.since(from);
+            Set<Long> touched = outcomes.since(from);
             if (touched.size() > MANY) {
                 return all();
             }
@@ -69,7 +91,7 @@ public final class Ledger {
                 now.put(o.jobId(), counting.of(o));
             }
             boolean changed = false;
-            for (Long id : new HashSet<>(touched)) {
+            for (Long id : touched) {
                 Counted after = now.get(id);
                 Counted before = after == null ? jobs.remove(id) : jobs.put(id, after);
                 changed |= after == null ? before != null : !after.equals(before);
@@ -83,20 +105,19 @@ public final class Ledger {
         return account(file).now();
     }
 
-    /** What fails how often on a model. */
-    public Failures failures(Practice practice, Instant now) {
-        return Failures.of(practice, exposure(practice.file(), now), now);
-    }
-
-    /** How long its machines have been owned, as far as that is known. */
+    /** How long machines of a model have been owned, as far as that is known. */
     public Exposure exposure(String file, Instant now) {
         return Exposure.of(outcomes.bought(file), now);
     }
 
+    /** What fails how often on a model, with what that follows from. */
+    public Failures failures(String file, Instant now) {
+        return account(file).figures(now).failures;
+    }
+
     /** How jobs on a model go. */
-    public Course course(Practice practice, Instant now) {
-        String file = practice.file();
-        return Course.of(practice.jobs(), outcomes.taken(file), outcomes.minutes(file), now);
+    public Course course(String file, Instant now) {
+        return account(file).figures(now).course;
     }
 
     /** What people call a model; its file's name where the file is gone. */
@@ -112,6 +133,13 @@ public final class Ledger {
 
     /** Jobs done by the machine file they are of, the most first. */
     public Map<String, Long> models() {
-        return outcomes.models();
+        long newest = outcomes.stamp();
+        synchronized (accounts) {
+            if (models == null || newest != modelsAt) {
+                models = outcomes.models();
+                modelsAt = newest;
+            }
+            return models;
+        }
     }
 }

@@ -1,5 +1,6 @@
 package wetside.bench;
 
+import java.lang.management.ManagementFactory;
 import java.net.URI;
 import java.net.http.HttpClient;
 import java.net.http.HttpRequest;
@@ -19,6 +20,8 @@ import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.CopyOnWriteArrayList;
 import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.statement.PreparedBatch;
+import wetside.department.Ledger;
+import wetside.shop.Outcomes;
 import wetside.shop.Shop;
 
 /**
@@ -33,6 +36,9 @@ final class BenchLoad {
                     .split(" ");
     private static final String[] FILES = {"twin-boiler-lever|B|", "exchanger-lever|B|230 V", "single-boiler|B|230 V"};
     private static final int MACHINES = 8000;
+    private static final String[] FINDINGS = {
+        "pump: worn vanes", "works as it should", "breaker: leaks when seated", "over-pressure: held open by grit"
+    };
 
     private BenchLoad() {}
 
@@ -44,6 +50,7 @@ final class BenchLoad {
             if (fresh) {
                 fill(shop, jobs);
             }
+            learning(shop);
             long start = System.nanoTime();
             try (Bench bench = Bench.start(shop, Clock.systemUTC(), 0)) {
                 HttpClient client = HttpClient.newHttpClient();
@@ -55,6 +62,36 @@ final class BenchLoad {
                 new TreeMap<>(times).forEach(BenchLoad::print);
             }
         }
+    }
+
+    /** Processor time the rates of a model's causes cost: read for the first time, looked at again, and after a job was closed. */
+    private static void learning(Shop shop) {
+        Outcomes outcomes = new Outcomes(shop, Clock.systemUTC());
+        String file = FILES[0].split("\\|")[0];
+        for (int round = 0; round < 3; round++) {
+            Ledger ledger = new Ledger(outcomes);
+            ledger.title(file);
+            System.out.printf(
+                    "%d jobs of a model read: %.0f ms%n",
+                    ledger.models().get(file), time(() -> ledger.of(file)));
+            System.out.printf("looked at again: %.2f ms%n", time(() -> ledger.of(file)));
+            long number = ledger.of(file).jobs().get(7).outcome().number();
+            outcomes.leaveOut(number, "measured", "Ines");
+            System.out.printf("after a change: %.2f ms%n", time(() -> ledger.of(file)));
+            outcomes.leaveOut(number, "", "Ines");
+            System.out.printf(
+                    "shares and intervals of all causes: %.1f ms%n",
+                    time(() -> ledger.failures(file, Instant.now())));
+            System.out.printf(
+                    "weights alone: %.1f ms%n",
+                    time(() -> ledger.of(file).experience().shares(ledger.of(file).model().orElseThrow().causes(), 24_000)));
+        }
+    }
+
+    private static double time(Runnable what) {
+        long start = ManagementFactory.getThreadMXBean().getCurrentThreadCpuTime();
+        what.run();
+        return (ManagementFactory.getThreadMXBean().getCurrentThreadCpuTime() - start) / 1e6;
     }
 
     private static void fill(Shop shop, int jobs) {
@@ -103,10 +140,14 @@ final class BenchLoad {
                     .toString();
             String complaint = sentence(random, 8);
             int machine = 1 + random.nextInt(MACHINES);
-            jobs.add(i, 2000L + i, machine, open ? states[i % 5] : "DONE", complaint, at, at, "pump: worn vanes");
             entries.add(i, at, "said", "Mira", complaint, "{}");
+            String finding = open ? "" : FINDINGS[random.nextInt(FINDINGS.length)];
             for (int e = 0; e < 10; e++) {
                 entries.add(i, at, e % 3 == 0 ? "work" : "note", "Ines", sentence(random, 12), "{}");
+            }
+            jobs.add(i, 2000L + i, machine, open ? states[i % 5] : "DONE", complaint, at, at, finding);
+            if (!open) {
+                close(entries, i, at, finding, random.nextBoolean());
             }
             readings.add(i, i, at);
             entries.add(
@@ -130,6 +171,19 @@ final class BenchLoad {
         return null;
     }
 
+    /** Half of them proved, half by what was believed. */
+    private static void close(PreparedBatch entries, int job, String at, String finding, boolean proved) {
+        String believed = "{\"cause\":\"" + finding + "\",\"believed\":{\"" + finding
+                + "\":0.87,\"works as it should\":0.04,\"pump: scored by running dry\":0.03}}";
+        entries.add(job, at, "finding", "Ines", finding, proved ? "{}" : believed);
+        for (String what : new String[] {"blind-disc pressure", "water flow in 10 s"}) {
+            if (proved) {
+                entries.add(job, at, "proof", "Ines", "passed: " + what, "{}");
+            }
+        }
+        entries.add(job, at, "state", "Mira", "done", "{}");
+    }
+
     private static String sentence(Random random, int words) {
         StringBuilder s = new StringBuilder();
         for (int i = 0; i < words; i++) {
@@ -148,7 +202,8 @@ final class BenchLoad {
             HttpClient client = HttpClient.newHttpClient();
             Thread person = new Thread(() -> {
                 while (System.nanoTime() < end) {
-                    String sort = List.of("board", "search", "job", "done").get(random.nextInt(4));
+                    String sort = List.of("board", "search", "job", "done", "department")
+                            .get(random.nextInt(5));
                     long from = System.nanoTime();
                     get(client, bench, page(sort, random, jobs));
                     times.computeIfAbsent(sort, s -> new CopyOnWriteArrayList<>())
@@ -170,6 +225,7 @@ final class BenchLoad {
             case "search" ->
                 "/search?q=" + WORDS[random.nextInt(WORDS.length)]
                         + (random.nextBoolean() ? "" : "+" + WORDS[random.nextInt(WORDS.length)]);
+            case "department" -> "/department";
             case "job" -> "/jobs/" + (2001 + random.nextInt(jobs));
             default -> "/done?page=" + (1 + random.nextInt(5));
         };

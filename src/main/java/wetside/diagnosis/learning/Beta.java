@@ -19,20 +19,37 @@ public final class Beta {
      * @param x share
      */
     public static double below(double a, double b, double x) {
+        return below(a, b, x, logBeta(a, b));
+    }
+
+    /** The share below which it lies with a probability, by bisection. */
+    public static double quantile(double a, double b, double probability) {
+        double scale = logBeta(a, b);
+        double low = 0;
+        double high = 1;
+        for (int i = 0; i < 45; i++) {
+            double middle = 0.5 * (low + high);
+            boolean under = below(a, b, middle, scale) < probability;
+            low = under ? middle : low;
+            high = under ? high : middle;
+        }
+        return 0.5 * (low + high);
+    }
+
+    private static double logBeta(double a, double b) {
+        return Rate.logGamma(a) + Rate.logGamma(b) - Rate.logGamma(a + b);
+    }
+
+    private static double below(double a, double b, double x, double scale) {
         if (x <= 0 || x >= 1) {
             return x <= 0 ? 0 : 1;
         }
         // The fraction converges quickly on the side of the mean where the tail is.
-        return x < (a + 1) / (a + b + 2) ? lower(a, b, x) : 1 - lower(b, a, 1 - x);
+        return x < (a + 1) / (a + b + 2) ? lower(a, b, x, scale) : 1 - lower(b, a, 1 - x, scale);
     }
 
-    private static double lower(double a, double b, double x) {
-        double front = Math.exp(a * Math.log(x)
-                        + b * Math.log1p(-x)
-                        + Rate.logGamma(a + b)
-                        - Rate.logGamma(a)
-                        - Rate.logGamma(b))
-                / a;
+    private static double lower(double a, double b, double x, double scale) {
+        double front = Math.exp(a * Math.log(x) + b * Math.log1p(-x) - scale) / a;
         double c = 1;
         double d = 1 / away(1 - (a + b) * x / (a + 1));
         double fraction = d;

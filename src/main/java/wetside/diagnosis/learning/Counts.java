@@ -50,19 +50,9 @@ public final class Counts {
         return mean(cause) * (1 - mean(cause)) / (all() + 1);
     }
 
-    /** The share below which it lies with this probability, by bisection. */
+    /** The share below which it lies with this probability. */
     public double quantile(int cause, double probability) {
-        double a = weight[cause];
-        double b = all() - a;
-        double low = 0;
-        double high = 1;
-        for (int i = 0; i < 60; i++) {
-            double middle = 0.5 * (low + high);
-            boolean under = Beta.below(a, b, middle) < probability;
-            low = under ? middle : low;
-            high = under ? high : middle;
-        }
-        return 0.5 * (low + high);
+        return Beta.quantile(weight[cause], all() - weight[cause], probability);
     }
 
     /** How many jobs a share counts as, those of the prior among them. */
