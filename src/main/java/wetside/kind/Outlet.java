@@ -13,7 +13,7 @@ import wetside.machine.Spread;
 import wetside.physics.Terms;
 import wetside.units.Dimension;
 
-/** A spout, a wand's tip, a vent: where water or steam comes out and is seen. */
+/** A spout, a wand's tip, the blow-off of a safety valve: where water or steam comes out and is seen. */
 public final class Outlet implements Kind {
     static final Parameter BORE = Parameter.usual(
             "bore", Dimension.LENGTH, 5e-3, 0.05e-3, 25e-3, Spread.relative(0.1), "of its holes together");
@@ -23,18 +23,31 @@ public final class Outlet implements Kind {
     /** Air flowing in that can be heard at the tip [kg/s]. */
     private static final double HEARD = 3e-6;
 
-    private static final Declaration DECLARATION = new Declaration(
-            "outlet",
-            List.of(
-                    Port.fluid("in", "what it lets out"),
-                    Port.fluid("over", "what stands below and catches it").orPlugged()),
-            List.of(BORE, FREE));
-
     private static final List<Fault> FAULTS = List.of(Fault.of("holes blocked", 1.0, log(FREE, 0.15, 0.002)));
+
+    private final Declaration declaration;
+
+    private Outlet(String name) {
+        declaration = new Declaration(
+                name,
+                List.of(
+                        Port.fluid("in", "what it lets out"),
+                        Port.fluid("over", "what stands below and catches it").orPlugged()),
+                List.of(BORE, FREE));
+    }
+
+    static Outlet spout() {
+        return new Outlet("outlet");
+    }
+
+    /** Flows like any other; but nobody unscrews it: what blocks it is the valve's end. */
+    static Outlet blowOff() {
+        return new Outlet("blow-off");
+    }
 
     @Override
     public Declaration declaration() {
-        return DECLARATION;
+        return declaration;
     }
 
     @Override

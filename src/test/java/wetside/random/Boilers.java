@@ -25,7 +25,7 @@ final class Boilers {
         ids.add(id);
         String valve = draft.part("safety valve");
         draft.fitting(id + ".relief", valve + ".in");
-        draft.fitting(valve + ".out", draft.part("outlet") + ".in");
+        draft.fitting(valve + ".out", draft.part("blow-off") + ".in");
         return id;
     }
 

@@ -110,7 +110,7 @@ final class Spares {
         } else if (port.name().equals("relief")) {
             String valve = draft.part("safety valve");
             draft.fitting(end, valve + ".in");
-            draft.fitting(valve + ".out", draft.part("outlet") + ".in");
+            draft.fitting(valve + ".out", draft.part("blow-off") + ".in");
         } else if (INLETS.contains(port.name()) && !cold.isEmpty()) {
             draft.pipe(kind.is(Trait.CLOSED_VESSEL) ? cold.remove(0) : water.tap(cold.remove(0)), end);
         } else if (port.name().equals("in")) {
