@@ -255,10 +255,10 @@ public final class Foresight {
         return 0.5 * sum;
     }
 
-    /** Probability of an outcome together with each cause in play, for any shares of them; returns their sum. */
+    /** Probability of an outcome together with each cause in play, or the first few, for any shares; returns their sum. */
     public double joint(double[] shares, int outcome, double[] into) {
         double sum = 0;
-        for (int a = 0; a < size; a++) {
+        for (int a = 0; a < shares.length; a++) {
             into[a] = shares[a] * chance[outcome * size + a];
             sum += into[a];
         }

@@ -1,6 +1,7 @@
 package wetside.diagnosis.inference;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.stream.IntStream;
 
@@ -46,6 +47,11 @@ public final class InPlay {
     /** Two causes alone, held equally likely whatever is known. */
     static InPlay between(Posterior posterior, int one, int other) {
         return new InPlay(posterior, new int[] {one, other}, new double[] {0.5, 0.5});
+    }
+
+    /** The likeliest few of them alone; their shares add up to one. */
+    public InPlay leading(int most) {
+        return size() <= most ? this : new InPlay(posterior, Arrays.copyOf(positions, most));
     }
 
     public Posterior posterior() {

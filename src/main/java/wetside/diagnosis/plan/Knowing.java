@@ -24,11 +24,12 @@ final class Knowing {
         this.need = need;
         handover = situation.handover();
         needed = new double[plan.repairs().size() + 1];
-        need.of(shares, needed);
-        double mending = mending(plan.mending(0), -1);
+        double mending = known(shares, 0);
         double otherwise = handover > 0 ? Math.min(mending, handover) : mending;
         Outlook.Doubt doubt = need.doubt(shares);
-        double[] cost = questions.stream().mapToDouble(Outlook::cost).toArray();
+        double[] cost = questions.stream()
+                .mapToDouble(q -> q.cost(plan.opening(q.panels())))
+                .toArray();
         double[] ofRepair = questions.stream().mapToDouble(Outlook::bitsOfRepair).toArray();
         double[] ofCause = questions.stream().mapToDouble(Outlook::bits).toArray();
         price = new Price(
@@ -36,20 +37,36 @@ final class Knowing {
                 Price.perBit(cost, ofCause, doubt.cause(), otherwise));
     }
 
-    /** Expected cost from shares that add up to one, with these panels off beside those of the situation. */
-    double value(double[] shares, Outlook.Doubt doubt, long off, int except) {
-        need.of(shares, needed);
-        double handedOver = handover > 0 ? handover * need.handedOver(shares) : 0;
-        double knowing = Math.min(price.ofRepair() * doubt.repair() + handedOver, price.ofCause() * doubt.cause());
-        double asking = mending(plan.mending(off), except) + knowing;
-        return Math.min(asking, plan.cost(needed, plan.call(doubt.cause()), off, except, asking));
+    /** At the prices of another, for some of its causes. */
+    Knowing(RepairPlan plan, Need need, Knowing other) {
+        this.plan = plan;
+        this.need = need;
+        handover = other.handover;
+        price = other.price;
+        needed = new double[plan.repairs().size() + 1];
     }
 
-    /** Expected cost of the repair needed once it is known. */
-    private double mending(double[] costs, int except) {
-        double sum = 0;
-        for (int r = 0; r < needed.length; r++) {
-            sum += needed[r] * (r == except ? costs[need.none()] : costs[r]);
+    /** Expected cost from shares that add up to one, with these panels off beside those of the situation. */
+    double value(double[] shares, Outlook.Doubt doubt, long off) {
+        double handedOver = handover > 0 ? handover * need.handedOver(shares) : 0;
+        double knowing = Math.min(price.ofRepair() * doubt.repair() + handedOver, price.ofCause() * doubt.cause());
+        double asking = known(shares, off) + knowing;
+        return Math.min(asking, plan.cost(needed, plan.call(doubt.cause()), off, asking));
+    }
+
+    /** The same by repairs alone. */
+    double repairs(double[] shares, Outlook.Doubt doubt, long off) {
+        need.of(shares, needed);
+        return plan.cost(needed, plan.call(doubt.cause()), off, Double.POSITIVE_INFINITY);
+    }
+
+    /** Expected cost of the repair needed when somebody tells which it is. */
+    double known(double[] shares, long off) {
+        need.of(shares, needed);
+        double[] costs = plan.mending(off);
+        double sum = needed[need.none()] * costs[need.none()];
+        for (int r = 0; r < need.none(); r++) {
+            sum += needed[r] * costs[plan.isTried(r) ? need.none() : r];
         }
         return sum;
     }

@@ -1,7 +1,6 @@
 package wetside.diagnosis.plan;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Set;
 import wetside.diagnosis.Effort;
@@ -54,8 +53,7 @@ public final class NextStep {
             if (posterior.observations().about(questions.get(q).id()).isEmpty()) {
                 Foresight foresight = inPlay.foresee(q);
                 if (effort.allowed(situation.who())) {
-                    open.add(Outlook.of(
-                            foresight, situation.asking(effort), plan.mask(effort), inPlay.shares(), need));
+                    open.add(Outlook.of(foresight, situation, plan, need, inPlay.shares()));
                 } else {
                     closed.add(foresight);
                 }
@@ -69,18 +67,9 @@ public final class NextStep {
     }
 
     private Advice advice() {
-        List<Step> steps = new ArrayList<>();
         Knowing knowing = new Knowing(plan, need, situation, inPlay.shares(), open);
-        open.stream().filter(o -> o.bits() >= WORTH_ASKING).forEach(o -> steps.add(ask(o, knowing)));
-        for (int r = 0; r < plan.repairs().size(); r++) {
-            if (plan.chance(inPlay.shares(), r) >= WORTH_TRYING) {
-                steps.add(repair(r, knowing));
-            }
-        }
-        steps.add(callIn());
-        steps.sort(Comparator.comparingDouble(Step::expectedCost)
-                .thenComparing(Comparator.comparingDouble(Step::bitsPerMinute).reversed())
-                .thenComparing(Step::id));
+        List<Step> steps =
+                new ArrayList<>(LookAhead.revised(oneAhead(knowing), open, inPlay, situation, knowing));
         Outcomes outcomes = new Outcomes(inPlay);
         for (int i = 0; i < Math.min(EXPLAINED, steps.size()); i++) {
             steps.set(i, explained(steps.get(i), outcomes));
@@ -89,14 +78,28 @@ public final class NextStep {
         return new Advice(List.copyOf(steps), refused(), Alike.of(inPlay, asked, closed));
     }
 
+    private List<Step> oneAhead(Knowing knowing) {
+        List<Step> steps = new ArrayList<>();
+        open.stream().filter(o -> o.bits() >= WORTH_ASKING).forEach(o -> steps.add(ask(o, knowing)));
+        for (int r = 0; r < plan.repairs().size(); r++) {
+            if (plan.chance(inPlay.shares(), r) >= WORTH_TRYING) {
+                steps.add(repair(r, knowing));
+            }
+        }
+        steps.add(callIn());
+        steps.sort(Step.BEST_FIRST);
+        return steps;
+    }
+
     private Step ask(Outlook outlook, Knowing knowing) {
         Foresight foresight = outlook.foresight();
+        double cost = outlook.cost(plan.opening(outlook.panels()));
         double after = 0;
         double[] left = new double[inPlay.size()];
         for (int k = 0; k < foresight.outcomes(); k++) {
             if (outlook.chance()[k] > 0) {
                 Outlook.shares(foresight, inPlay.shares(), k, left);
-                after += outlook.chance()[k] * knowing.value(left, outlook.after()[k], outlook.panels(), -1);
+                after += outlook.chance()[k] * knowing.value(left, outlook.after()[k], outlook.panels());
             }
         }
         return step(
@@ -104,24 +107,24 @@ public final class NextStep {
                 foresight.question().id(),
                 foresight.question().words(),
                 foresight.question().effort(),
-                outlook.cost(),
-                outlook.cost() + after,
+                cost,
+                cost + after,
                 outlook.bits());
     }
 
     private Step repair(int r, Knowing knowing) {
         Repair repair = plan.repairs().get(r);
         double chance = plan.chance(inPlay.shares(), r);
-        double[] left = plan.inVain(inPlay.shares(), r);
+        double[] left = new double[inPlay.size()];
         double rest = 0;
         if (chance < 1 - 1e-9) {
-            for (int a = 0; a < left.length; a++) {
-                left[a] /= 1 - chance;
-            }
-            rest = (1 - chance) * knowing.value(left, need.doubt(left), plan.panels(r), r);
+            plan.inVain(inPlay.shares(), r, 1 / (1 - chance), left);
+            plan.tried(r, true);
+            rest = (1 - chance) * knowing.value(left, need.doubt(left), plan.panels(r));
+            plan.tried(r, false);
         }
         double bits = Shares.bits(chance, 1 - chance);
-        double cost = plan.cost(r);
+        double cost = plan.cost(r, 0);
         return step(Step.Sort.REPAIR, repair.id(), repair.words(), repair.effort(), cost, cost + rest, bits);
     }
 

@@ -1,5 +1,6 @@
 package wetside.diagnosis.plan;
 
+import wetside.diagnosis.Effort;
 import wetside.diagnosis.inference.Foresight;
 
 /**
@@ -7,7 +8,8 @@ import wetside.diagnosis.inference.Foresight;
  * the cause and the repair needed.
  *
  * @param foresight the question and its outcomes
- * @param cost of asking now
+ * @param own cost of asking, its panels left out
+ * @param least what asking anything costs
  * @param panels that come off for it
  * @param chance of each outcome
  * @param after entropies after each outcome
@@ -16,7 +18,8 @@ import wetside.diagnosis.inference.Foresight;
  */
 record Outlook(
         Foresight foresight,
-        double cost,
+        double own,
+        double least,
         long panels,
         double[] chance,
         Doubt[] after,
@@ -26,7 +29,10 @@ record Outlook(
     /** How much there is still to know [bit]: of the cause, and of the repair needed. */
     record Doubt(double cause, double repair) {}
 
-    static Outlook of(Foresight foresight, double cost, long panels, double[] shares, Need need) {
+    static Outlook of(Foresight foresight, Situation situation, RepairPlan plan, Need need, double[] shares) {
+        Effort effort = foresight.question().effort();
+        double own = situation.rates().of(effort);
+        double least = situation.rates().perMinute();
         int outcomes = foresight.outcomes();
         double[] chance = new double[outcomes];
         Doubt[] after = new Doubt[outcomes];
@@ -40,7 +46,17 @@ record Outlook(
             cause -= chance[k] * after[k].cause;
             repair -= chance[k] * after[k].repair;
         }
-        return new Outlook(foresight, cost, panels, chance, after, Math.max(0, cause), Math.max(0, repair));
+        return new Outlook(
+                foresight, own, least, plan.mask(effort), chance, after, Math.max(0, cause), Math.max(0, repair));
+    }
+
+    String id() {
+        return foresight.question().id();
+    }
+
+    /** Cost of asking when the panels still to come off cost so much. */
+    double cost(double opening) {
+        return Math.max(least, own + opening);
     }
 
     /** The shares after an outcome, adding up to one; returns the chance of the outcome. */

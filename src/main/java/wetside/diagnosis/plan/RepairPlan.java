@@ -43,6 +43,7 @@ final class RepairPlan {
     private final ByWorth byWorth;
     private final double[] chance;
     private final boolean[] done;
+    private final boolean[] tried;
 
     /** The repairs of the causes in play that this person may do and that were not tried in vain. */
     RepairPlan(InPlay inPlay, Situation situation, List<Effort> others) {
@@ -81,6 +82,7 @@ final class RepairPlan {
         byWorth = new ByWorth(repairs.size());
         chance = new double[repairs.size()];
         done = new boolean[repairs.size()];
+        tried = new boolean[repairs.size()];
     }
 
     private int add(Repair repair) {
@@ -101,15 +103,30 @@ final class RepairPlan {
         return mask;
     }
 
-    double cost(int repair) {
-        return cost[repair] + opening(panels[repair]);
+    /** Cost of a repair with these panels off beside those of the situation. */
+    double cost(int repair, long off) {
+        return cost[repair] + opening(panels[repair] & ~off);
+    }
+
+    double works(int repair) {
+        return works[repair];
+    }
+
+    /** From now on, and until this is taken back, a repair counts as done in vain. */
+    void tried(int repair, boolean inVain) {
+        tried[repair] = inVain;
+    }
+
+    boolean isTried(int repair) {
+        return tried[repair];
     }
 
     long panels(int repair) {
         return panels[repair];
     }
 
-    private double opening(long set) {
+    /** Cost of getting these panels off and on again. */
+    double opening(long set) {
         return openingOf.length > 0 ? openingOf[(int) set] : sum(set);
     }
 
@@ -132,11 +149,16 @@ final class RepairPlan {
 
     /** The shares after a repair in vain, not normalised. */
     double[] inVain(double[] shares, int repair) {
-        double[] left = shares.clone();
-        for (int a = 0; a < left.length; a++) {
-            left[a] *= repairOf[a] == repair ? 1 - works[repair] : 1;
-        }
+        double[] left = new double[shares.length];
+        inVain(shares, repair, 1, left);
         return left;
+    }
+
+    /** The same, multiplied by a factor. */
+    void inVain(double[] shares, int repair, double factor, double[] into) {
+        for (int a = 0; a < shares.length; a++) {
+            into[a] = shares[a] * (repairOf[a] == repair ? factor * (1 - works[repair]) : factor);
+        }
     }
 
     /** Cost of handing over when the causes are spread over so many bits. */
@@ -173,13 +195,12 @@ final class RepairPlan {
      * @param need probability that each repair is the one needed
      * @param call cost of handing over
      * @param off panels off beside those of the situation
-     * @param except a repair that is not to be done, -1 for none
      * @param enough from this on it does not matter how much: whatever is returned then is at least this
      */
-    double cost(double[] need, double call, long off, int except, double enough) {
+    double cost(double[] need, double call, long off, double enough) {
         byWorth.clear();
         for (int r = 0; r < chance.length; r++) {
-            chance[r] = r == except ? 0 : need[r] * works[r];
+            chance[r] = tried[r] ? 0 : need[r] * works[r];
             done[r] = false;
             if (chance[r] > NEGLIGIBLE) {
                 byWorth.add(r, chance[r] / cost[r]);

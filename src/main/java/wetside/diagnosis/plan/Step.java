@@ -1,5 +1,6 @@
 package wetside.diagnosis.plan;
 
+import java.util.Comparator;
 import java.util.List;
 import wetside.diagnosis.Effort;
 import wetside.diagnosis.inference.Posterior;
@@ -30,6 +31,10 @@ public record Step(
         List<Outcome> outcomes,
         String reason) {
 
+    static final Comparator<Step> BEST_FIRST = Comparator.comparingDouble(Step::expectedCost)
+            .thenComparing(Comparator.comparingDouble(Step::bitsPerMinute).reversed())
+            .thenComparing(Step::id);
+
     /** Asking or measuring, repairing and seeing, handing over. */
     public enum Sort {
         ASK,
@@ -50,5 +55,9 @@ public record Step(
 
     public double bitsPerMinute() {
         return bits / Math.max(minutes, 0.1);
+    }
+
+    Step expecting(double other) {
+        return new Step(sort, id, words, effort, cost, other, bits, minutes, outcomes, reason);
     }
 }

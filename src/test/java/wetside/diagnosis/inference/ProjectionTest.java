@@ -47,7 +47,7 @@ class ProjectionTest {
         assertThat(fit.humps).hasSize(1);
         for (int q : new int[] {0, 1, 3, 4, 5}) {
             Hump.Expected expected = fit.predict(0, q);
-            double[] defined = defined(posterior.library(), fit.humps[0], q);
+            double[] defined = defined(posterior.inference().rows(0), fit.humps[0], q);
             assertThat(expected.mean()).as("mean of q" + q).isEqualTo(defined[0], within(1e-12));
             assertThat(expected.variance()).as("variance of q" + q).isEqualTo(defined[1], within(1e-12));
             assertThat(expected.valued()).isEqualTo(defined[2], within(1e-12));
@@ -56,12 +56,12 @@ class ProjectionTest {
         assertThat(fit.predict(0, 3).mean()).as("drawn along by q0 and q1").isGreaterThan(9.5);
     }
 
-    private static double[] defined(Library library, Hump hump, int q) {
+    private static double[] defined(float[] rows, Hump hump, int q) {
         double weights = 0;
         double valued = 0;
         double centre = 0;
         for (int m = 0; m < DRAWS; m++) {
-            double x = library.signatures().value(0, m, q);
+            double x = rows[m * QUESTIONS + q];
             weights += Double.isNaN(x) ? 0 : hump.weight(m);
             valued += Double.isNaN(x) ? 0 : hump.share[m];
             centre += Double.isNaN(x) ? 0 : hump.weight(m) * x;
@@ -70,7 +70,7 @@ class ProjectionTest {
         double variance = 0;
         double[] cross = new double[2];
         for (int m = 0; m < DRAWS; m++) {
-            double off = library.signatures().value(0, m, q) - centre;
+            double off = rows[m * QUESTIONS + q] - centre;
             for (int j = 0; j < 2 && !Double.isNaN(off); j++) {
                 cross[j] += hump.correlated() * hump.weight(m) / weights * off * hump.deviation(m, j);
             }
@@ -79,7 +79,7 @@ class ProjectionTest {
         double mean = 0;
         double square = 0;
         for (int m = 0; m < DRAWS; m++) {
-            double x = library.signatures().value(0, m, q);
+            double x = rows[m * QUESTIONS + q];
             double pulled = cross[0] * hump.pull(m)[0] + cross[1] * hump.pull(m)[1];
             double at = centre + hump.spread() * (x - centre) + pulled;
             mean += Double.isNaN(x) ? 0 : hump.share[m] / valued * at;

@@ -67,7 +67,8 @@ class NextStepTest {
         Advice advice = advise(pressTest(), Situation.of(Who.TECHNICIAN).with(PLAIN));
         assertThat(advice.best().id()).isEqualTo("press");
         assertThat(advice.best().expectedCost()).isEqualTo(76.05, within(1e-6));
-        assertThat(find(advice, "mend valve").expectedCost()).isEqualTo(85, within(1e-6));
+        // 85 by repairs alone; the test is worth asking after the valve, too: 25 + 0.7 (5 + 0.671 63.8 + 0.329 103.0)
+        assertThat(find(advice, "mend valve").expectedCost()).isEqualTo(82.2, within(1e-6));
         assertThat(advice.best().outcomes().get(0).leaves().get(0).id()).isEqualTo("pump");
         assertThat(advice.best().outcomes().get(0).chance()).isEqualTo(0.53, within(1e-9));
         assertThat(advice.best().reason()).contains("pump").contains("valve");
