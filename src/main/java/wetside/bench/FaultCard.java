@@ -1,7 +1,9 @@
 package wetside.bench;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
+import java.util.stream.Collectors;
 import wetside.casework.Candidate;
 import wetside.casework.Precautions;
 import wetside.casework.Session;
@@ -47,7 +49,7 @@ final class FaultCard {
                 Spoken.sentence(units.prose(words.says())),
                 Spoken.sentence(units.prose(words.owner())),
                 facts(session, words.remedy(), part.place(), units),
-                caution(words.remedy(), units),
+                caution(List.of(words.remedy()), units),
                 words.prove().stream().map(units::prose).toList(),
                 saved,
                 best.id());
@@ -74,14 +76,18 @@ final class FaultCard {
         return facts;
     }
 
-    static FaultView.Caution caution(Words.Remedy r, Display units) {
-        Level level = Level.of(r.who());
-        String says = Spoken.sentence(units.prose(r.caution()));
+    /** What can hurt in all that is done together, at the level of the worst of it; null when nothing can. */
+    static FaultView.Caution caution(List<Words.Remedy> done, Display units) {
+        Level level = done.stream().map(r -> Level.of(r.who())).max(Comparator.naturalOrder()).orElse(Level.OWNER);
+        String says = done.stream()
+                .map(r -> Spoken.sentence(units.prose(r.caution())))
+                .filter(c -> !c.isEmpty())
+                .distinct()
+                .collect(Collectors.joining(" "));
         if (level == Level.OWNER) {
             return says.isEmpty() ? null : new FaultView.Caution(level, says, "");
         }
-        String how = (says + " " + Precautions.FIRST).strip();
-        return new FaultView.Caution(level, Precautions.BEFORE_OPENING, how);
+        return new FaultView.Caution(level, Precautions.BEFORE_OPENING, (says + " " + Precautions.FIRST).strip());
     }
 
     /** Panels by their names. */

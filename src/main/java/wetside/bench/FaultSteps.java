@@ -15,8 +15,10 @@ import wetside.casework.Session;
 import wetside.diagnosis.Effort;
 import wetside.diagnosis.Hazard;
 import wetside.diagnosis.Observation;
+import wetside.diagnosis.Repair;
 import wetside.diagnosis.Who;
 import wetside.diagnosis.plan.Step;
+import wetside.kind.Words;
 import wetside.machine.Component;
 import wetside.machine.Machine;
 import wetside.machine.MachineFile;
@@ -104,11 +106,11 @@ final class FaultSteps {
     }
 
     FaultView.Step repair(Step step, String another, List<FaultView.Seen> others) {
-        Optional<Candidate> candidate = session.mending(step.id());
-        FaultView.Caution caution = candidate
-                .flatMap(Candidate::words)
-                .map(w -> FaultCard.caution(w.remedy(), units))
-                .orElse(null);
+        List<Candidate> mended = Repair.parts(step.id()).stream()
+                .flatMap(part -> session.mending(part).stream())
+                .toList();
+        List<Words.OfFault> words =
+                mended.stream().flatMap(c -> c.words().stream()).toList();
         return new FaultView.Step(
                 "repair",
                 step.id(),
@@ -116,16 +118,19 @@ final class FaultSteps {
                 Spoken.level(step.effort().who()),
                 cost(step.effort(), step.minutes(), ""),
                 "",
-                candidate.flatMap(Candidate::words).map(w -> w.prove()).orElse(List.of()).stream()
+                words.stream()
+                        .flatMap(w -> w.prove().stream())
+                        .distinct()
                         .map(units::prose)
                         .toList(),
-                caution,
+                FaultCard.caution(words.stream().map(Words.OfFault::remedy).toList(), units),
                 null,
                 null,
                 Spoken.capital(step.reason()) + ".",
                 List.of(),
-                candidate
-                        .flatMap(Candidate::component)
+                mended.stream()
+                        .flatMap(c -> c.component().stream())
+                        .findFirst()
                         .map(casework.machine()::component)
                         .map(this::drawn)
                         .orElse(null),

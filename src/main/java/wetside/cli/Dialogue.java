@@ -3,15 +3,16 @@ package wetside.cli;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import wetside.casework.Answers;
 import wetside.casework.Asking;
-import wetside.casework.Candidate;
 import wetside.casework.Casework;
 import wetside.casework.Installed;
 import wetside.casework.Session;
 import wetside.casework.Sharpening;
 import wetside.diagnosis.Library;
 import wetside.diagnosis.Observation;
+import wetside.diagnosis.Repair;
 import wetside.diagnosis.Who;
 import wetside.diagnosis.plan.Advice;
 import wetside.diagnosis.plan.Step;
@@ -195,11 +196,13 @@ final class Dialogue {
 
     /** Readings that show that this repair holds. */
     private String proof() {
-        return session.mending(step.id())
-                .flatMap(Candidate::words)
-                .map(w -> String.join("; ", w.prove()))
-                .filter(p -> !p.isEmpty())
-                .orElse("the reading that was odd is as it should be");
+        String proof = Repair.parts(step.id()).stream()
+                .flatMap(part -> session.mending(part).stream())
+                .flatMap(c -> c.words().stream())
+                .flatMap(w -> w.prove().stream())
+                .distinct()
+                .collect(Collectors.joining("; "));
+        return proof.isEmpty() ? "the reading that was odd is as it should be" : proof;
     }
 
     private void undo() {
