@@ -3,10 +3,12 @@ package wetside.bench;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
+import io.javalin.http.NotFoundResponse;
 import java.time.LocalDate;
 import java.time.format.DateTimeParseException;
 import java.util.List;
 import java.util.Map;
+import wetside.department.JobsFile;
 import wetside.shop.Job;
 
 /** The department: what fails how often, how jobs go, which of them count. */
@@ -24,6 +26,7 @@ public final class DepartmentPages implements Routes {
     @Override
     public void routes(RoutesConfig routes) {
         routes.get("/department", c -> show(c, ""));
+        routes.get("/department/jobs.yaml", this::file);
         routes.post("/department/jobs/{number}", this::count);
         routes.post("/department/bought", this::bought);
     }
@@ -38,6 +41,18 @@ public final class DepartmentPages implements Routes {
         DepartmentView view = new DepartmentFigures(workshop, models, file)
                 .view(page.matches("[1-9]\\d{0,4}") ? Integer.parseInt(page) : 1, Form.person(context), trouble);
         pages.show(context, "department", "Department", "Department", view);
+    }
+
+    /** The jobs of a model that count, for another bench or the command line. */
+    private void file(Context context) {
+        String file = given(context, "machine");
+        if (!workshop.ledger().models().containsKey(file)) {
+            throw new NotFoundResponse();
+        }
+        String name = JobsFile.id(file).replaceAll("[^\\w.-]", "-");
+        context.header("Content-Disposition", "attachment; filename=\"jobs-" + name + ".yaml\"");
+        context.contentType("application/yaml; charset=utf-8")
+                .result(JobsFile.of(workshop.ledger().of(file)).write());
     }
 
     private static String given(Context context, String field) {

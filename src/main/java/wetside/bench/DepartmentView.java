@@ -39,6 +39,11 @@ public record DepartmentView(
         int next,
         String person,
         String trouble) {
+    /** Where the jobs that count are as a file. */
+    public String save() {
+        return FaultCase.linked("/department/jobs.yaml", List.of(new FaultCase.Field("machine", file)));
+    }
+
     public String link(int page) {
         return FaultCase.linked(
                 "/department",

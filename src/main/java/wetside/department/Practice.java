@@ -26,6 +26,11 @@ public record Practice(String file, long edition, Optional<Model> model, List<Co
                 new Experience(counting, Experience.NONE.strength(), Experience.NONE.keeps()));
     }
 
+    /** The month of a moment, as experience counts them. */
+    public static int month(Instant at) {
+        return Counting.month(at);
+    }
+
     /** Jobs that count, in whole or in part. */
     public int counting() {
         return experience.jobs().size();

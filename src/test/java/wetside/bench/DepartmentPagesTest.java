@@ -101,6 +101,18 @@ class DepartmentPagesTest {
     }
 
     @Test
+    void theJobsThatCountAreAFileWithoutPeople() throws Exception {
+        done(SEAL);
+        String file = opened.get("/department/jobs.yaml?machine=spring-lever").body();
+        assertThat(file)
+                .contains("machine: \"spring-lever\"")
+                .contains("\"" + SEAL + "\": 0.8")
+                .doesNotContain("Bakery")
+                .doesNotContain("0417");
+        assertThat(opened.get("/department/jobs.yaml?machine=nothing").statusCode()).isEqualTo(404);
+    }
+
+    @Test
     void ratesByTimeNeedADateOfPurchase() throws Exception {
         done(SEAL);
         assertThat(page()).contains("No rates by time").doesNotContain("In 100 machine years");

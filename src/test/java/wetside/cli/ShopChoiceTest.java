@@ -2,10 +2,18 @@ package wetside.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
+import java.time.Instant;
+import java.util.Collections;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import wetside.department.JobsFile;
+import wetside.department.Practice;
+import wetside.diagnosis.learning.ClosedJob;
 import wetside.shop.JobState;
 import wetside.shop.Jobs;
 import wetside.shop.Register;
@@ -58,6 +66,16 @@ class ShopChoiceTest {
     private static double share(String json) {
         int share = json.indexOf("\"share\" : ", json.indexOf("\"lamp: dead\"")) + 10;
         return Double.parseDouble(json.substring(share, json.indexOf(',', share)).strip());
+    }
+
+    @Test
+    void jobsSavedAsAFileCountLikewise() throws IOException {
+        Path file = folder.resolve("jobs.yaml");
+        ClosedJob job = ClosedJob.proved("", Practice.month(Instant.now()), "lamp: dead");
+        Files.writeString(file, new JobsFile("stand", Collections.nCopies(30, job)).write());
+        assertThat(diagnose("--shop", file.toString()).out()).contains("\"shopJobs\" : 30").contains("\"often\"");
+        Files.writeString(file, new JobsFile("thermoblock", List.of(job)).write());
+        assertThat(diagnose("--shop", file.toString()).err()).contains("has jobs on thermoblock, not on stand");
     }
 
     @Test
