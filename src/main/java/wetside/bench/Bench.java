@@ -12,11 +12,13 @@ public final class Bench implements AutoCloseable {
     /** Forms are small; photos are the largest things sent. */
     private static final long LARGEST_REQUEST = 12_000_000;
 
+    private final Workshop workshop;
     private final Javalin server;
     private final Libraries libraries;
     private final RunPages runs;
 
-    private Bench(Javalin server, Libraries libraries, RunPages runs) {
+    private Bench(Workshop workshop, Javalin server, Libraries libraries, RunPages runs) {
+        this.workshop = workshop;
         this.runs = runs;
         this.server = server;
         this.libraries = libraries;
@@ -50,7 +52,7 @@ public final class Bench implements AutoCloseable {
             new Troubles(pages).routes(config.routes);
             all.forEach(r -> r.routes(config.routes));
         });
-        Bench bench = new Bench(server.start("127.0.0.1", port), libraries, runs);
+        Bench bench = new Bench(workshop, server.start("127.0.0.1", port), libraries, runs);
         workshop.readJobs();
         return bench;
     }
@@ -64,6 +66,13 @@ public final class Bench implements AutoCloseable {
         config.http.generateEtags = false;
         config.jetty.multipartConfig.maxFileSize(LARGEST_REQUEST, SizeUnit.BYTES);
         config.jetty.multipartConfig.maxTotalRequestSize(LARGEST_REQUEST, SizeUnit.BYTES);
+    }
+
+    /** Makes a beginning for the machines of the workshop, so that fault finding on them need not wait; behind all else. */
+    public void warm() {
+        libraries.warm(workshop.register().lately(Libraries.WARMED).stream()
+                .map(Libraries.Place::of)
+                .toList());
     }
 
     public int port() {

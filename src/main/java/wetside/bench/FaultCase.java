@@ -8,11 +8,9 @@ import java.util.List;
 import wetside.casework.Answers;
 import wetside.casework.Asking;
 import wetside.casework.Casework;
-import wetside.casework.Installed;
 import wetside.diagnosis.Observation;
 import wetside.diagnosis.Observations;
 import wetside.diagnosis.Who;
-import wetside.machine.MachineFile;
 import wetside.shop.Job;
 import wetside.shop.RegisteredMachine;
 
@@ -28,6 +26,7 @@ import wetside.shop.RegisteredMachine;
  * @param narrowed  whether that is taken for this machine's normal
  * @param job       null for none
  * @param rates     how often causes are in this shop
+ * @param place     where it stands, to be filled in; null for a job
  */
 public record FaultCase(
         String address,
@@ -39,7 +38,8 @@ public record FaultCase(
         List<Earlier> earlier,
         boolean narrowed,
         Job job,
-        ShopRates rates) {
+        ShopRates rates,
+        FaultView.Place place) {
     /** A name and value of a form or a link. */
     public record Field(String name, String value) {}
 
@@ -53,7 +53,7 @@ public record FaultCase(
 
     /** Stands for the case while the bench runs. */
     String id() {
-        return job == null ? key() : "job " + job.id();
+        return job == null ? ground().key() : "job " + job.id();
     }
 
     public String link(String... more) {
@@ -78,7 +78,7 @@ public record FaultCase(
     FaultCase byShippedRates() {
         ShopRates shipped = new ShopRates(rates.practice(), rates.complaint(), false, rates.now());
         return new FaultCase(
-                address, fields, machine, plate, complaint, known, earlier, narrowed, job, shipped);
+                address, fields, machine, plate, complaint, known, earlier, narrowed, job, shipped, place);
     }
 
     /** What is known, as the inference takes it; what this machine cannot be asked (any more) says nothing. */
@@ -123,30 +123,7 @@ public record FaultCase(
     }
 
     /** Jobs on the same machine in the same kind of place share what the twin has found out. */
-    String key() {
-        return List.of(
-                        machine.file(),
-                        machine.revision(),
-                        machine.supply(),
-                        machine.fedFrom(),
-                        said(machine.supplyPressure()),
-                        said(machine.waterConductivity()),
-                        said(machine.voltage()),
-                        said(machine.altitude()),
-                        said(machine.ambient()))
-                .toString();
-    }
-
-    private static String said(Double value) {
-        return value == null ? "" : value.toString();
-    }
-
-    Installed installed() {
-        MachineFile file = MachineFiles.find(machine.file());
-        if (!file.revisionNames().contains(machine.revision())) {
-            throw new BadForm("The file of this machine has no revision '" + machine.revision() + "'; it has "
-                    + String.join(", ", file.revisionNames()) + ". Set its entry on the register right");
-        }
-        return Models.installed(machine);
+    Libraries.Place ground() {
+        return Libraries.Place.of(machine);
     }
 }

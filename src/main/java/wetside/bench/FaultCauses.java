@@ -168,8 +168,8 @@ final class FaultCauses {
         return session.casework()
                 .asking(Earlier.reading(o.about()))
                 .map(a -> o.about() + ": "
-                        + (a.options().isEmpty()
-                                ? Spoken.answer(a, o, "", units)
+                        + (a.options().isEmpty() && o.kind() == Observation.Kind.NUMBER
+                                ? Spoken.answer(a, o, "", units).replace("Open", "open")
                                 : Spoken.answer(a, o, "", units).toLowerCase(Locale.ROOT)))
                 .orElse(o.about() + " did not help");
     }

@@ -13,6 +13,7 @@ import wetside.diagnosis.Observation;
 import wetside.diagnosis.inference.Posterior;
 import wetside.diagnosis.plan.Step;
 import wetside.drawing.Rails;
+import wetside.procedure.Trial;
 import wetside.units.Dimension;
 import wetside.units.Display;
 
@@ -63,7 +64,11 @@ final class FaultExpectation {
             double value = Spoken.shown(asking, read.value(), units);
             double error = instrument(asking, read.value());
             double to = Spoken.shown(asking, read.value() + error, units);
-            mark = new Rails.Mark(value, to - value, Spoken.number(value, step(asking, middle(asking), units)));
+            boolean open = asking.dimension() == Dimension.RESISTANCE && asking.si(read.value()) >= Trial.OPEN * 0.99;
+            mark = new Rails.Mark(
+                    value,
+                    to - value,
+                    open ? "open" : Spoken.number(value, step(asking, middle(asking), units)));
         }
         Rails rails = new Rails(
                 rows, mark, units.unit(asking.dimension()).symbol(), asking.dimension() == Dimension.PRESSURE);

@@ -27,29 +27,25 @@ import wetside.units.Display;
 
 /** Fault finding, on a job or free. Every answer is a form and every page a link; a script only swaps the middle. */
 public final class FaultPages implements Routes {
-    private static final int LONGEST = 200;
-    private static final String KNOWN = "known";
-    private static final char BETWEEN = '~';
-    private static final String RATES = "rates";
-    private static final String SHIPPED = "shipped";
+    private static final int LONGEST = FaultCases.LONGEST;
     /** What a script asks for: the page without what stands round it. */
     private static final String PIECE = "X-Piece";
 
     private static final double WORTH_KEEPING = 0.002;
     private static final int YEAR = 365 * 24 * 3600;
-    /** How long a reading says what is normal for a machine: scale and wear change it. Assumed. */
-    private static final Duration STILL_NORMAL = Duration.ofDays(2 * 365);
 
     private final Workshop workshop;
     private final Pages pages;
     private final Libraries libraries;
     private final Answered answered;
+    private final FaultCases cases;
 
     FaultPages(Workshop workshop, Pages pages, Libraries libraries) {
         this.workshop = workshop;
         this.pages = pages;
         this.libraries = libraries;
         answered = new Answered(workshop.shop(), workshop.clock());
+        cases = new FaultCases(workshop);
     }
 
     /** A machine faults can be found on without a job. */
@@ -57,29 +53,29 @@ public final class FaultPages implements Routes {
 
     @Override
     public void routes(RoutesConfig routes) {
-        routes.get("/jobs/{number}/fault", c -> show(c, ofJob(c)));
-        routes.get("/jobs/{number}/fault/expect", c -> expect(c, ofJob(c)));
-        routes.get("/jobs/{number}/fault/sharp", c -> sharp(c, ofJob(c)));
-        routes.post("/jobs/{number}/fault/answers", c -> answer(c, ofJob(c)));
-        routes.post("/jobs/{number}/fault/back", c -> takeBack(c, ofJob(c)));
-        routes.post("/jobs/{number}/fault/pairs", c -> pairs(c, ofJob(c)));
-        routes.post("/jobs/{number}/fault/work", c -> work(c, ofJob(c)));
-        routes.post("/jobs/{number}/fault/finding", c -> found(c, ofJob(c)));
-        routes.post("/jobs/{number}/fault/rates", c -> rates(c, ofJob(c)));
+        routes.get("/jobs/{number}/fault", c -> show(c, cases.ofJob(c)));
+        routes.get("/jobs/{number}/fault/expect", c -> expect(c, cases.ofJob(c)));
+        routes.get("/jobs/{number}/fault/sharp", c -> sharp(c, cases.ofJob(c)));
+        routes.post("/jobs/{number}/fault/answers", c -> answer(c, cases.ofJob(c)));
+        routes.post("/jobs/{number}/fault/back", c -> takeBack(c, cases.ofJob(c)));
+        routes.post("/jobs/{number}/fault/pairs", c -> pairs(c, cases.ofJob(c)));
+        routes.post("/jobs/{number}/fault/work", c -> work(c, cases.ofJob(c)));
+        routes.post("/jobs/{number}/fault/finding", c -> found(c, cases.ofJob(c)));
+        routes.post("/jobs/{number}/fault/rates", c -> rates(c, cases.ofJob(c)));
         routes.get("/fault", c -> {
             if (c.queryParam("machine") == null) {
                 pages.show(c, "faultchoice", "Fault finding", "Fault finding", choices());
             } else {
-                show(c, free(c));
+                show(c, cases.free(c));
             }
         });
-        routes.get("/fault/expect", c -> expect(c, free(c)));
-        routes.get("/fault/sharp", c -> sharp(c, free(c)));
-        routes.post("/fault/answers", c -> answer(c, free(c)));
-        routes.post("/fault/back", c -> takeBack(c, free(c)));
-        routes.post("/fault/rates", c -> rates(c, free(c)));
-        routes.post("/fault/pairs", c -> pairs(c, free(c)));
-        routes.post("/fault/work", c -> work(c, free(c)));
+        routes.get("/fault/expect", c -> expect(c, cases.free(c)));
+        routes.get("/fault/sharp", c -> sharp(c, cases.free(c)));
+        routes.post("/fault/answers", c -> answer(c, cases.free(c)));
+        routes.post("/fault/back", c -> takeBack(c, cases.free(c)));
+        routes.post("/fault/rates", c -> rates(c, cases.free(c)));
+        routes.post("/fault/pairs", c -> pairs(c, cases.free(c)));
+        routes.post("/fault/work", c -> work(c, cases.free(c)));
     }
 
     private static List<Choice> choices() {
@@ -106,105 +102,12 @@ public final class FaultPages implements Routes {
                 file.machine(file.newestRevision(), supplies.get(0)).identity().title(), makings);
     }
 
-    private FaultCase ofJob(Context context) {
-        Job job = Numbers.job(workshop, context);
-        RegisteredMachine machine = workshop.register().machine(job.machineId());
-        List<FaultCase.Known> known =
-                answered.standing(job.id()).stream().map(FaultPages::known).toList();
-        Outcomes.Wanted wanted = workshop.outcomes().wanted(job.id());
-        String complaint = known.stream().anyMatch(k -> k.asked().equals(wanted.complaint())) ? "" : wanted.complaint();
-        boolean narrowed = !given(context, FaultNormal.FIELD).equals(FaultNormal.WITHOUT);
-        return new FaultCase(
-                "/jobs/" + job.number() + "/fault",
-                narrowed ? List.of() : List.of(new FaultCase.Field(FaultNormal.FIELD, FaultNormal.WITHOUT)),
-                machine,
-                Plate.of(workshop, job, Frame.units(context)),
-                job.complaint(),
-                known,
-                workshop
-                        .readings()
-                        .whenWell(
-                                job.machineId(), job.id(), workshop.clock().instant().minus(STILL_NORMAL))
-                        .stream()
-                        .map(r -> new FaultCase.Earlier(r.asked(), r.said(), r.at()))
-                        .toList(),
-                narrowed,
-                job,
-                rates(machine, complaint, wanted.shopRates()));
-    }
-
-    private ShopRates rates(RegisteredMachine machine, String complaint, boolean on) {
-        return new ShopRates(
-                workshop.ledger().of(machine.file()),
-                complaint,
-                on,
-                workshop.clock().instant());
-    }
-
-    private static FaultCase.Known known(Answer answer) {
-        return new FaultCase.Known(answer.asked(), answer.said());
-    }
-
-    private FaultCase free(Context context) {
-        String name = given(context, "machine");
-        MachineFile file = MachineFile.names().contains(name) ? MachineFiles.find(name) : unknown(name);
-        String revision = given(context, "revision");
-        revision = revision.isEmpty() ? file.newestRevision() : revision;
-        if (!file.revisionNames().contains(revision)) {
-            throw new BadForm("Revision: this machine has " + String.join(", ", file.revisionNames()) + ", not '"
-                    + revision + "'");
-        }
-        String supply = given(context, "supply");
-        if (!file.supplyNames().contains(supply)) {
-            supply = file.supplyAt(OptionalDouble.empty());
-        }
-        String feed = given(context, "fed-from").equals("mains") ? "mains" : "tank";
-        List<FaultCase.Field> fields = new ArrayList<>();
-        fields.add(new FaultCase.Field("machine", name));
-        fields.add(new FaultCase.Field("revision", revision));
-        fields.add(new FaultCase.Field("supply", supply));
-        fields.add(new FaultCase.Field("fed-from", feed));
-        List<FaultCase.Known> known = new ArrayList<>();
-        for (String pair : all(context)) {
-            int at = pair.lastIndexOf(BETWEEN);
-            if (at > 0 && pair.length() < 2 * LONGEST) {
-                known.add(new FaultCase.Known(pair.substring(0, at), pair.substring(at + 1)));
-                fields.add(new FaultCase.Field(KNOWN, pair));
-            }
-        }
-        RegisteredMachine machine =
-                new RegisteredMachine(0, "", name, revision, supply, 0, feed, null, null, null, null, null, "", "", 0);
-        Plate plate = new Plate(List.of(
-                new Plate.Cell("Job", "none"),
-                new Plate.Cell("Machine", workshop.models().title(machine)),
-                new Plate.Cell("Fed from", feed)));
-        boolean on = !given(context, RATES).equals(SHIPPED);
-        if (!on) {
-            fields.add(new FaultCase.Field(RATES, SHIPPED));
-        }
-        return new FaultCase("/fault", fields, machine, plate, "", known, List.of(), false, null, rates(machine, "", on));
-    }
-
-    private static MachineFile unknown(String name) {
-        throw new BadForm("Machine: there is no '" + name + "'; there are " + String.join(", ", MachineFile.names()));
-    }
-
-    private static String given(Context context, String field) {
-        String form = context.formParam(field);
-        String query = context.queryParam(field);
-        return form != null ? form.strip() : query == null ? "" : query.strip();
-    }
-
-    private static List<String> all(Context context) {
-        return context.formParams(KNOWN).isEmpty() ? context.queryParams(KNOWN) : context.formParams(KNOWN);
-    }
-
     private Ground ground(FaultCase about) {
-        return libraries.of(new Libraries.Place(about.key(), about::installed));
+        return libraries.of(about.ground());
     }
 
     private static Who who(Context context) {
-        String said = given(context, "who");
+        String said = FaultCases.given(context, "who");
         if (!said.isEmpty()) {
             context.cookie("who", Spoken.word(Spoken.who(said)), YEAR);
             return Spoken.who(said);
@@ -224,9 +127,9 @@ public final class FaultPages implements Routes {
             ground.tryPairs(views.knowledge(), libraries.behind());
         }
         FaultView view = views.view(new FaultViews.Wanted(
-                given(context, "step"),
-                given(context, "why"),
-                !given(context, "others").isEmpty(),
+                FaultCases.given(context, "step"),
+                FaultCases.given(context, "why"),
+                !FaultCases.given(context, "others").isEmpty(),
                 workshop.clock().instant().atZone(workshop.clock().getZone())));
         if (context.header(PIECE) != null) {
             pages.piece(context, "faultbody", view);
@@ -242,7 +145,7 @@ public final class FaultPages implements Routes {
     private void expect(Context context, FaultCase about) {
         FaultViews views = views(context, about);
         Session session = views.session();
-        Asking asking = asking(about, given(context, "asked"));
+        Asking asking = asking(about, FaultCases.given(context, "asked"));
         if (session == null) {
             context.status(HttpStatus.NO_CONTENT);
             return;
@@ -253,7 +156,7 @@ public final class FaultPages implements Routes {
         Display units = Frame.units(context);
         Session without = session.knowing(
                 session.observations().without(asking.question().id()));
-        Observation typed = FaultViews.typed(asking, given(context, "reading"), units);
+        Observation typed = FaultViews.typed(asking, FaultCases.given(context, "reading"), units);
         pages.piece(context, "faultexpect", new FaultExpectation(without, units).of(asking, typed));
     }
 
@@ -298,8 +201,8 @@ public final class FaultPages implements Routes {
             answered.give(about.job().id(), asked, said, form.person());
             context.redirect(about.link(), HttpStatus.SEE_OTHER);
         } else {
-            List<FaultCase.Field> fields = without(about, asked);
-            fields.add(new FaultCase.Field(KNOWN, asked + BETWEEN + said));
+            List<FaultCase.Field> fields = FaultCases.without(about, asked);
+            fields.add(FaultCases.answer(asked, said));
             context.redirect(FaultCase.linked(about.address(), fields), HttpStatus.SEE_OTHER);
         }
     }
@@ -323,12 +226,6 @@ public final class FaultPages implements Routes {
         }
     }
 
-    private static List<FaultCase.Field> without(FaultCase about, String asked) {
-        return new ArrayList<>(about.fields().stream()
-                .filter(f -> !f.name().equals(KNOWN) || !f.value().startsWith(asked + BETWEEN))
-                .toList());
-    }
-
     private void takeBack(Context context, FaultCase about) {
         String asked = new Form(context).text("asked", LONGEST);
         if (asked.isEmpty() && !about.known().isEmpty()) {
@@ -338,7 +235,7 @@ public final class FaultPages implements Routes {
             answered.takeBack(about.job().id(), asked);
             context.redirect(about.link(), HttpStatus.SEE_OTHER);
         } else {
-            context.redirect(FaultCase.linked(about.address(), without(about, asked)), HttpStatus.SEE_OTHER);
+            context.redirect(FaultCase.linked(about.address(), FaultCases.without(about, asked)), HttpStatus.SEE_OTHER);
         }
     }
 
@@ -350,9 +247,9 @@ public final class FaultPages implements Routes {
             context.redirect(about.link(), HttpStatus.SEE_OTHER);
         } else {
             List<FaultCase.Field> fields = new ArrayList<>(about.fields());
-            fields.removeIf(f -> f.name().equals(RATES));
+            fields.removeIf(f -> f.name().equals(FaultCases.RATES));
             if (!on) {
-                fields.add(new FaultCase.Field(RATES, SHIPPED));
+                fields.add(new FaultCase.Field(FaultCases.RATES, FaultCases.SHIPPED));
             }
             context.redirect(FaultCase.linked(about.address(), fields), HttpStatus.SEE_OTHER);
         }
@@ -362,7 +259,7 @@ public final class FaultPages implements Routes {
     private void pairs(Context context, FaultCase about) {
         Ground ground = ground(about);
         FaultViews views = views(context, about);
-        switch (given(context, "do")) {
+        switch (FaultCases.given(context, "do")) {
             case "stop" -> {
                 PairTrial trial = ground.trial(views.knowledge());
                 if (trial != null) {
@@ -378,7 +275,7 @@ public final class FaultPages implements Routes {
     /** Stops the work on signatures with what is there, or goes on with it. */
     private void work(Context context, FaultCase about) {
         Ground ground = ground(about);
-        if (given(context, "do").equals("stop")) {
+        if (FaultCases.given(context, "do").equals("stop")) {
             ground.pause();
         } else {
             libraries.resume(ground);

@@ -42,6 +42,15 @@ public record FaultView(
      */
     public record Rates(String words, boolean choice, boolean on) {}
 
+    /** Where a machine stands that nobody has brought, as fields to fill in. */
+    public record Place(String machine, List<PlaceField> fields) {}
+
+    /**
+     * @param like    an example of what to write
+     * @param options to choose from; empty for one that is written
+     */
+    public record PlaceField(String field, String words, String value, String like, List<String> options) {}
+
     /** Who may be on the line. */
     public record Person(Level level, String word, String shortWord, String link, boolean here) {}
 

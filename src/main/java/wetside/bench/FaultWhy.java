@@ -52,11 +52,16 @@ final class FaultWhy {
                 .toList();
         return new FaultView.Why(
                 (rival ? "Why not: " : "Why: ") + r.words(),
-                Spoken.percent(r.share()) + ", " + Spoken.range(range.low(), range.high()) + " %",
+                share(r.share(), range.low(), range.high()),
                 says(r, best, rival, loud),
                 loud.stream().map(w -> reason(w, r, best, rival)).toList(),
                 silent(weights),
                 rival ? parting(r, best) : null);
+    }
+
+    private static String share(double share, double low, double high) {
+        String range = Spoken.range(low, high);
+        return Spoken.percent(share) + (range.contains("–") ? ", " + range + " %" : "");
     }
 
     private String says(Posterior.Ranked r, Posterior.Ranked best, boolean rival, List<Evidence.Weight> loud) {

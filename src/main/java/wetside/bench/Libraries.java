@@ -8,11 +8,14 @@ import java.util.Map;
 import java.util.concurrent.Executor;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
+import java.util.function.BooleanSupplier;
 import java.util.function.Supplier;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import wetside.casework.Installed;
+import wetside.machine.MachineFile;
 import wetside.run.Draws;
+import wetside.shop.RegisteredMachine;
 
 /**
  * Signatures of every machine somebody finds faults on, shared by all jobs on the same machine in the same kind of place.
@@ -23,6 +26,8 @@ final class Libraries implements AutoCloseable {
     private static final Logger LOG = LoggerFactory.getLogger(Libraries.class);
     private static final int USUAL = 64;
     private static final int KEPT = 12;
+    /** Machines a beginning is made for: not so many that those on disk push each other out. */
+    static final int WARMED = 16;
     /** Machines computed at a time: a small one need not wait for the first block of a large one. */
     private static final int AT_ONCE = 2;
 
@@ -37,10 +42,18 @@ final class Libraries implements AutoCloseable {
     /** Draws of each cause: fewer by a system property, for tests and slow computers. */
     private final int wanted = Integer.getInteger("wetside.bench.draws", USUAL);
 
+    private final BooleanSupplier busy;
+
     private boolean closed;
     private Ground warming;
 
     Libraries() {
+        this(Libraries::isBusy);
+    }
+
+    /** @param busy whether the computer has something else to do */
+    Libraries(BooleanSupplier busy) {
+        this.busy = busy;
         for (int i = 0; i < AT_ONCE; i++) {
             daemon(this::work, "signatures").start();
         }
@@ -53,7 +66,35 @@ final class Libraries implements AutoCloseable {
     }
 
     /** A machine in its place, not looked at before it is needed. */
-    record Place(String key, Supplier<Installed> installed) {}
+    record Place(String key, Supplier<Installed> installed) {
+        static Place of(RegisteredMachine machine) {
+            String key = List.of(
+                            machine.file(),
+                            machine.revision(),
+                            machine.supply(),
+                            machine.fedFrom(),
+                            said(machine.supplyPressure()),
+                            said(machine.waterConductivity()),
+                            said(machine.voltage()),
+                            said(machine.altitude()),
+                            said(machine.ambient()))
+                    .toString();
+            return new Place(key, () -> installed(machine));
+        }
+
+        private static String said(Double value) {
+            return value == null ? "" : value.toString();
+        }
+
+        private static Installed installed(RegisteredMachine machine) {
+            MachineFile file = MachineFiles.find(machine.file());
+            if (!file.revisionNames().contains(machine.revision())) {
+                throw new BadForm("The file of this machine has no revision '" + machine.revision() + "'; it has "
+                        + String.join(", ", file.revisionNames()) + ". Set its entry on the register right");
+            }
+            return Models.installed(machine);
+        }
+    }
 
     /** The signatures of a machine as installed; begins to compute what there is not. */
     Ground of(Place place) {
@@ -174,7 +215,7 @@ final class Libraries implements AutoCloseable {
     /** Waits until nobody else needs the computer; null when the bench is closed or somebody has asked for this one. */
     private Ground idle(Place place) throws InterruptedException {
         synchronized (grounds) {
-            while (!closed && (isAwaited() || isBusy())) {
+            while (!closed && (isAwaited() || busy.getAsBoolean())) {
                 grounds.wait(LOOK);
             }
         }
@@ -203,7 +244,7 @@ final class Libraries implements AutoCloseable {
         synchronized (grounds) {
             try {
                 while (!closed) {
-                    if (warming != null && (isAwaited() || isBusy())) {
+                    if (warming != null && (isAwaited() || busy.getAsBoolean())) {
                         warming.stop();
                     }
                     grounds.wait(LOOK);

@@ -52,6 +52,7 @@ final class BenchCommand implements Callable<Integer> {
             console.line("Wetside's bench is open at " + bench.address() + "  (data in " + shop.folder() + ")");
             console.line("Stop it with Ctrl-C.");
             console.printer().flush();
+            bench.warm();
             untilStopped();
             return 0;
         } catch (ShopTrouble e) {

@@ -300,4 +300,22 @@ class FaultPagesTest {
         assertThat(counted.closed().whole()).isBetween(0.8, 1.0001);
         move(number, JobState.ON_BENCH);
     }
+
+    @Test
+    void aFreeOneStandsWhereItIsSaidToStand() throws Exception {
+        String usual = get("/fault?machine=exchanger-lever&who=technician").body();
+        assertThat(usual).contains("Where it stands").contains("name=\"voltage\"").contains("Built for");
+        String there = get("/fault?machine=exchanger-lever&voltage=118&altitude=1200+m&known=power+lamp~lit")
+                .body();
+        assertThat(there)
+                .contains("for 120 V")
+                .contains("<dd>118 V</dd>")
+                .contains("<dd>1200 m</dd>")
+                .contains("name=\"voltage\" value=\"118 V\"");
+        assertThat(known(there)).contains("1 answer").contains("name=\"known\" value=\"power lamp~lit\"");
+        HttpResponse<String> absurd = get("/fault?machine=exchanger-lever&voltage=12+V");
+        assertThat(absurd.statusCode()).isEqualTo(422);
+        assertThat(absurd.body()).contains("voltage lies between");
+        assertThat(get("/fault?machine=exchanger-lever&altitude=high").statusCode()).isEqualTo(422);
+    }
 }
