@@ -49,7 +49,11 @@ final class FaultCard {
                 Spoken.sentence(units.prose(words.says())),
                 Spoken.sentence(units.prose(words.owner())),
                 facts(session, words.remedy(), part.place(), units),
-                caution(List.of(words.remedy()), units),
+                caution(
+                        List.of(words.remedy()),
+                        units,
+                        Precautions.beforeOpening(
+                                session.casework().machine(), part.place().behind())),
                 words.prove().stream().map(units::prose).toList(),
                 saved,
                 best.id());
@@ -77,7 +81,7 @@ final class FaultCard {
     }
 
     /** What can hurt in all that is done together, at the level of the worst of it; null when nothing can. */
-    static FaultView.Caution caution(List<Words.Remedy> done, Display units) {
+    static FaultView.Caution caution(List<Words.Remedy> done, Display units, String opening) {
         Level level = done.stream().map(r -> Level.of(r.who())).max(Comparator.naturalOrder()).orElse(Level.OWNER);
         String says = done.stream()
                 .map(r -> Spoken.sentence(units.prose(r.caution())))
@@ -87,7 +91,7 @@ final class FaultCard {
         if (level == Level.OWNER) {
             return says.isEmpty() ? null : new FaultView.Caution(level, says, "");
         }
-        return new FaultView.Caution(level, Precautions.BEFORE_OPENING, (says + " " + Precautions.FIRST).strip());
+        return new FaultView.Caution(level, opening, (says + " " + Precautions.FIRST).strip());
     }
 
     /** Panels by their names. */

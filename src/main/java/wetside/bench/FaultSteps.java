@@ -68,7 +68,7 @@ final class FaultSteps {
                 cost(effort, step == null ? effort.minutes() : step.minutes(), p.tool()),
                 units.prose(p.ask()),
                 p.how().stream().map(units::prose).toList(),
-                caution(effort, units.prose(p.caution())),
+                caution(effort, units.prose(asking.caution())),
                 expectation == null
                         ? new FaultView.Expect("", "", "", asking.options(), List.of(), "")
                         : expectation.of(asking, before),
@@ -123,7 +123,11 @@ final class FaultSteps {
                         .distinct()
                         .map(units::prose)
                         .toList(),
-                FaultCard.caution(words.stream().map(Words.OfFault::remedy).toList(), units),
+                FaultCard.caution(
+                        words.stream().map(Words.OfFault::remedy).toList(),
+                        units,
+                        Precautions.beforeOpening(
+                                casework.machine(), step.effort().panels())),
                 null,
                 null,
                 Spoken.capital(step.reason()) + ".",
@@ -176,13 +180,13 @@ final class FaultSteps {
         return cost;
     }
 
-    private static FaultView.Caution caution(Effort effort, String says) {
+    private FaultView.Caution caution(Effort effort, String says) {
         boolean inside = effort.hazard() == Hazard.INSIDE || effort.hazard() == Hazard.LIVE;
         if (says.isEmpty() && !inside) {
             return null;
         }
         Level level = Spoken.level(effort.who());
-        String text = says.isEmpty() ? Precautions.BEFORE_OPENING : says;
+        String text = says.isEmpty() ? Precautions.beforeOpening(casework.machine(), effort.panels()) : says;
         int end = text.indexOf(": ") > 0 ? text.indexOf(": ") : text.indexOf(". ");
         String rule = end < 0 ? text : text.substring(0, end);
         String how = end < 0 ? "" : Spoken.capital(text.substring(end + 2));

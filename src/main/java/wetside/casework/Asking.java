@@ -37,8 +37,10 @@ public final class Asking {
     private final Dimension dimension;
     private final Unit unit;
     private final Question question;
+    private final String caution;
 
-    private Asking(Procedure procedure, Dimension dimension, Unit unit, Question question) {
+    private Asking(Procedure procedure, Dimension dimension, Unit unit, Question question, String caution) {
+        this.caution = caution;
         this.procedure = procedure;
         this.dimension = dimension;
         this.unit = unit;
@@ -68,7 +70,11 @@ public final class Asking {
                     p.answer().relative(),
                     discrepancy(dimension));
         }
-        return new Asking(p, dimension, unit, new Question(p.id(), p.says(), answering, effort(p, machine)));
+        Effort effort = effort(p, machine);
+        String caution = effort.hazard() == Hazard.INSIDE || effort.hazard() == Hazard.LIVE
+                ? Precautions.about(machine, effort.panels(), p.caution())
+                : p.caution();
+        return new Asking(p, dimension, unit, new Question(p.id(), p.says(), answering, effort), caution);
     }
 
     private static double discrepancy(Dimension dimension) {
@@ -112,6 +118,11 @@ public final class Asking {
 
     public Procedure procedure() {
         return procedure;
+    }
+
+    /** What can hurt, with what this machine has in reach; "" for nothing. */
+    public String caution() {
+        return caution.strip();
     }
 
     public Dimension dimension() {

@@ -15,6 +15,7 @@ import wetside.diagnosis.inference.Parting;
 import wetside.diagnosis.inference.Posterior;
 import wetside.diagnosis.plan.Advice;
 import wetside.diagnosis.plan.Step;
+import wetside.procedure.Procedure;
 
 /** A finding for programs; its fields are described in docs/commands.md. */
 final class FindingJson {
@@ -153,10 +154,11 @@ final class FindingJson {
         m.put("bits", Json.number(s.bits()));
         m.put("bitsPerMinute", Json.number(s.bitsPerMinute()));
         m.put("reason", s.reason());
-        session.casework().asking(s.id()).map(Asking::procedure).ifPresent(p -> {
+        session.casework().asking(s.id()).ifPresent(asking -> {
+            Procedure p = asking.procedure();
             m.put("say", p.ask());
             m.put("how", p.how());
-            m.put("caution", p.caution());
+            m.put("caution", asking.caution());
             m.put("tool", p.tool());
         });
         m.put("outcomes", s.outcomes().stream().map(FindingJson::outcome).toList());

@@ -1,6 +1,7 @@
 package wetside.cli;
 
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
 import wetside.casework.Candidate;
@@ -71,7 +72,7 @@ final class RemedyText {
             console.text("  Behind       ", String.join(", then ", panels(session, place.behind())));
         }
         console.text("  Who          ", People.allowed(who) + ", about " + Math.round(r.minutes()) + " min");
-        safety(r);
+        safety(r, place.behind());
         console.text("  Do           ", r.does());
         if (who != Who.OWNER) {
             console.text("  After        ", Precautions.AFTER_OPENING);
@@ -83,9 +84,11 @@ final class RemedyText {
     }
 
     /** What comes before hands do anything. */
-    void safety(Words.Remedy r) {
+    void safety(Words.Remedy r, Collection<String> panels) {
         if (who(r) != Who.OWNER) {
-            console.text("  Before       ", Precautions.BEFORE_OPENING);
+            console.text(
+                    "  Before       ",
+                    Precautions.beforeOpening(session.casework().machine(), panels));
         }
         if (!r.caution().isEmpty()) {
             console.text("  Caution      ", r.caution());

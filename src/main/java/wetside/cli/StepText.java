@@ -50,7 +50,7 @@ final class StepText {
             for (String part : Repair.parts(step.id())) {
                 session.mending(part)
                         .flatMap(Candidate::words)
-                        .ifPresent(w -> new RemedyText(console, session).safety(w.remedy()));
+                        .ifPresent(w -> new RemedyText(console, session).safety(w.remedy(), step.effort().panels()));
             }
         }
         why(step);
@@ -72,8 +72,8 @@ final class StepText {
         Effort effort = asking.question().effort();
         console.text("Next: ", p.says());
         console.text("  ", effort(effort, step.map(Step::minutes).orElse(effort.minutes()), p.tool()));
-        if (!p.caution().isEmpty()) {
-            console.text("  Caution      ", p.caution());
+        if (!asking.caution().isEmpty()) {
+            console.text("  Caution      ", asking.caution());
         }
         if (session.who() == Who.OWNER && effort.allowed(Who.OWNER)) {
             console.text("  Say          ", "“" + p.ask() + "”");

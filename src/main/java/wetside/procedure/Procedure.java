@@ -92,6 +92,8 @@ public record Procedure(
      * @param alone       true when the wires are pulled off the part measured
      * @param from        mark, the beginning when empty
      * @param to          mark, the end when empty
+     * @param beyond      what it must be above [SI], or a share
+     * @param of          mark whose value that is a share of, "" when it is none
      */
     public record Taking(
             Optional<String> channel,
@@ -100,7 +102,8 @@ public record Procedure(
             Take take,
             String from,
             String to,
-            double beyond) {}
+            double beyond,
+            String of) {}
 
     /** What is made of a reading between two marks. */
     public enum Take {

@@ -50,7 +50,7 @@ final class ProcedureReader {
     }
 
     private static Taking taking(Node node) {
-        node.only("reading", "ohms between", "wires off", "take", "from", "to", "beyond");
+        node.only("reading", "ohms between", "wires off", "take", "from", "to", "beyond", "of");
         List<String> ohms = node.has("ohms between") ? node.texts("ohms between") : List.of();
         if (ohms.isEmpty() != node.has("reading")) {
             node.problem(
@@ -71,7 +71,8 @@ final class ProcedureReader {
                 take,
                 node.text("from", ""),
                 node.text("to", ""),
-                beyond);
+                beyond,
+                node.text("of", ""));
     }
 
     private static Answer answer(Node node) {

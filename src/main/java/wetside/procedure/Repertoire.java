@@ -152,7 +152,8 @@ public final class Repertoire {
                 t.take(),
                 t.from(),
                 t.to(),
-                t.beyond());
+                t.beyond(),
+                t.of());
         Map<String, String> words = during.words();
         String here = station.isEmpty() ? "" : " (" + station + ")";
         String begin = station.isEmpty() ? "" : Wording.capital(station) + ": ";

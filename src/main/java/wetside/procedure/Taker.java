@@ -38,7 +38,8 @@ final class Taker implements Run.Watcher {
         // a mark means the state it was set in: what is moved at the same moment comes after it
         int i = at(start);
         int j = taking.to().isEmpty() ? n - 1 : at(end);
-        return j < i ? Double.NaN : over(taking, i, j);
+        double then = taking.of().isEmpty() ? 1 : values[at(run.mark(taking.of()))];
+        return j < i ? Double.NaN : over(taking, i, j, taking.beyond() * then);
     }
 
     private int at(double time) {
@@ -49,7 +50,7 @@ final class Taker implements Run.Watcher {
         return i;
     }
 
-    private double over(Taking taking, int i, int j) {
+    private double over(Taking taking, int i, int j, double beyond) {
         return switch (taking.take()) {
             case LAST -> values[j];
             case HIGHEST -> Arrays.stream(values, i, j + 1).max().orElseThrow();
@@ -57,8 +58,8 @@ final class Taker implements Run.Watcher {
             case MEAN -> integral(i, j, 0, false) / Math.max(1e-9, times[j] - times[i]);
             case TOTAL -> integral(i, j, 0, false);
             case CHANGE -> values[j] - values[i];
-            case UNTIL_ABOVE -> until(i, j, taking.beyond());
-            case SHARE_ABOVE -> integral(i, j, taking.beyond(), true) / Math.max(1e-9, times[j] - times[i]);
+            case UNTIL_ABOVE -> until(i, j, beyond);
+            case SHARE_ABOVE -> integral(i, j, beyond, true) / Math.max(1e-9, times[j] - times[i]);
         };
     }
 
