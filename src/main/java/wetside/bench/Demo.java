@@ -17,6 +17,7 @@ import wetside.shop.Closing;
 import wetside.shop.Entry;
 import wetside.shop.JobState;
 import wetside.shop.Jobs;
+import wetside.shop.MachineWaters;
 import wetside.shop.Part;
 import wetside.shop.Reading;
 import wetside.shop.Readings;
@@ -39,6 +40,7 @@ public final class Demo {
     private final Jobs jobs;
     private final Readings readings;
     private final Closing closing;
+    private final MachineWaters waters;
     private final Map<String, Long> machines = new HashMap<>();
     private final Map<String, Long> owners = new HashMap<>();
 
@@ -50,6 +52,7 @@ public final class Demo {
         jobs = new Jobs(shop, moment);
         readings = new Readings(shop, moment);
         closing = new Closing(shop, moment);
+        waters = new MachineWaters(shop, moment);
     }
 
     /** A clock that stands where it was set. */
@@ -105,6 +108,7 @@ public final class Demo {
             switch (line[0]) {
                 case "machine" -> machine(line);
                 case "shelf" -> shelf(line);
+                case "water" -> water(line);
                 case "job" -> histories.add(new ArrayList<>(List.<String[]>of(line)));
                 default -> histories.get(histories.size() - 1).add(line);
             }
@@ -133,6 +137,24 @@ public final class Demo {
                 "",
                 0);
         machines.put(l[1], register.machine(m));
+    }
+
+    private void water(String[] l) {
+        moment.at = at(l[2]);
+        String drops = "drops of 1 °dH";
+        Map<String, String> said = new HashMap<>(Map.of(
+                "title", l[4],
+                "hardness", l[5],
+                "hardness-unit", drops,
+                "alkalinity", l[6],
+                "alkalinity-unit", drops,
+                "conductivity", l[7],
+                "conductivity-unit", "µS/cm",
+                "ph", l[8],
+                "treatment", l[9],
+                "bypass", l[10]));
+        WaterEntry entry = WaterEntry.of(said);
+        waters.keep(machines.get(l[1]), entry.sheet(), entry.encoded(), Double.parseDouble(l[11]) * 1e-4, l[3]);
     }
 
     private void shelf(String[] l) {
