@@ -131,7 +131,7 @@ final class FaultSteps {
                 null,
                 null,
                 Spoken.capital(step.reason()) + ".",
-                List.of(),
+                leaves(null, step),
                 mended.stream()
                         .flatMap(c -> c.component().stream())
                         .findFirst()
@@ -195,11 +195,13 @@ final class FaultSteps {
 
     private List<FaultView.Line> leaves(Asking asking, Step step) {
         return step.outcomes().stream()
-                .filter(o -> o.chance() >= RARE && !o.leaves().isEmpty())
+                .filter(o -> o.chance() >= RARE)
                 .map(o -> new FaultView.Line(
                         o.option().isEmpty() ? between(asking, o) : Spoken.capital(o.option()),
-                        o.leaves().get(0).words() + " "
-                                + Spoken.percent(o.leaves().get(0).share()),
+                        o.leaves().isEmpty()
+                                ? "nothing to find"
+                                : o.leaves().get(0).words() + " "
+                                        + Spoken.percent(o.leaves().get(0).share()),
                         Spoken.percent(o.chance())))
                 .toList();
     }

@@ -13,6 +13,7 @@ import java.util.function.Supplier;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import wetside.casework.Installed;
+import wetside.diagnosis.plan.Rehearsal;
 import wetside.machine.MachineFile;
 import wetside.run.Draws;
 import wetside.shop.RegisteredMachine;
@@ -57,6 +58,7 @@ final class Libraries implements AutoCloseable {
         for (int i = 0; i < AT_ONCE; i++) {
             daemon(this::work, "signatures").start();
         }
+        daemon(Rehearsal::run, "rehearsal").start();
     }
 
     private static Thread daemon(Runnable work, String name) {

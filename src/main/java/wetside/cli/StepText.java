@@ -53,6 +53,11 @@ final class StepText {
                         .ifPresent(w -> new RemedyText(console, session).safety(w.remedy(), step.effort().panels()));
             }
         }
+        Table table = new Table("rlrl");
+        step.outcomes().stream()
+                .filter(o -> !o.leaves().isEmpty() && o.chance() >= RARE)
+                .forEach(o -> row(table, "", o.option(), o));
+        table.print(console, "  ");
         why(step);
         if (menu) {
             console.line("  1  fixed");

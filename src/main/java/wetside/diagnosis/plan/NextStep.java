@@ -15,15 +15,15 @@ import wetside.diagnosis.inference.Posterior;
 import wetside.diagnosis.inference.Shares;
 
 /**
- * Expected cost of repair with one step of look-ahead:
+ * Expected cost of repair, first with one step of look-ahead:
  *
  * <pre>E(question) = C + SUM_k P(k) V(shares after k, panels then off)
  * E(repair)   = C + (1 - p) V(shares after it was in vain)
  * E(call)     = C_call</pre>
  *
- * where V is what repairs alone would cost, or asking on and then mending what was found ({@link Knowing}); without the
- * second, a question that only pays together with another would never be asked. Only what this person may do is offered;
- * what has been answered, or tried in vain, is not offered again.
+ * where V is what repairs alone would cost, or asking on and then mending what was found ({@link Knowing}). The best of
+ * these are then planned further out ({@link LookAhead}). Only what this person may do is offered; what has been answered,
+ * or tried in vain, is not offered again.
  */
 public final class NextStep {
     private static final int EXPLAINED = 8;
@@ -33,6 +33,9 @@ public final class NextStep {
 
     /** Bits below which an answer is not worth anybody's patience, however cheap it is to ask. */
     private static final double WORTH_ASKING = 0.1;
+
+    /** Bits about the repair below which an answer by itself changes nothing in what is done. */
+    private static final double TELLS_THE_REPAIR = 0.02;
 
     private final InPlay inPlay;
     private final Situation situation;
@@ -143,13 +146,14 @@ public final class NextStep {
         List<Step.Outcome> leaves = List.of();
         String reason = "nothing else is expected to cost less";
         if (step.sort() == Step.Sort.ASK) {
-            Foresight foresight = open.stream()
-                    .map(Outlook::foresight)
-                    .filter(f -> f.question().id().equals(step.id()))
+            Outlook outlook = open.stream()
+                    .filter(o -> o.id().equals(step.id()))
                     .findFirst()
                     .orElseThrow();
-            leaves = outcomes.of(foresight);
-            reason = outcomes.reason(foresight);
+            leaves = outcomes.of(outlook.foresight());
+            boolean alone = situation.handover() > 0 || outlook.bitsOfRepair() >= TELLS_THE_REPAIR;
+            reason = outcomes.reason(outlook.foresight())
+                    + (alone ? "" : "; what to mend it tells only together with what comes next");
         } else if (step.sort() == Step.Sort.REPAIR) {
             int r = plan.repairs().stream().map(Repair::id).toList().indexOf(step.id());
             double chance = plan.chance(inPlay.shares(), r);

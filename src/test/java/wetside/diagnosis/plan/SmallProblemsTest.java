@@ -46,6 +46,7 @@ class SmallProblemsTest {
                 .question("t2", 3, false, 0, 0, 1, 0, 1);
         assertThat(first(problem).sort()).isEqualTo(Step.Sort.ASK);
         assertThat(first(problem).expectedCost()).isEqualTo(36, within(1e-9));
+        assertThat(first(problem).reason()).contains("only together");
         assertThat(problem.followed()).isEqualTo(36, within(1e-9));
     }
 
