@@ -11,7 +11,6 @@ import java.util.Optional;
 import wetside.department.Counted;
 import wetside.department.Course;
 import wetside.department.Exposure;
-import wetside.department.Failures;
 import wetside.department.Failures.Failure;
 import wetside.department.Failures.Interval;
 import wetside.department.Model;
@@ -44,7 +43,8 @@ final class DepartmentFigures {
         List<Failure> faults = all.stream().filter(f -> !f.isNone()).toList();
         Course course = workshop.ledger().course(file, now);
         List<Counted> jobs = practice.jobs().stream()
-                .sorted(Comparator.comparing((Counted j) -> j.outcome().closed()).reversed())
+                .sorted(Comparator.comparing((Counted j) -> j.outcome().closed())
+                        .reversed())
                 .toList();
         int from = Math.min((page - 1) * ROWS, jobs.size());
         int to = Math.min(from + ROWS, jobs.size());
@@ -58,7 +58,10 @@ final class DepartmentFigures {
                 rest(faults),
                 goes(course, all),
                 times(course),
-                all.stream().filter(f -> f.jobs() > 0.005 || f.share().mean() > 0.004).map(this::line).toList(),
+                all.stream()
+                        .filter(f -> f.jobs() > 0.005 || f.share().mean() > 0.004)
+                        .map(this::line)
+                        .toList(),
                 byTime,
                 time(exposure),
                 undated(),
@@ -127,8 +130,11 @@ final class DepartmentFigures {
 
     private static DepartmentView.Drawing goes(Course course, List<Failure> all) {
         List<RateRails.Row> rows = new ArrayList<>();
-        double shipped =
-                all.stream().filter(Failure::isNone).mapToDouble(Failure::shipped).findFirst().orElse(Double.NaN);
+        double shipped = all.stream()
+                .filter(Failure::isNone)
+                .mapToDouble(Failure::shipped)
+                .findFirst()
+                .orElse(Double.NaN);
         rows.add(rail("Nothing was wrong", course.nothingShare(), shipped, of(course.nothing(), course.jobs())));
         rows.add(rail(
                 "Came back within " + Course.BACK.toDays() + " days",
@@ -168,7 +174,9 @@ final class DepartmentFigures {
     private static String hours(double hours) {
         return hours < 1
                 ? Math.round(60 * hours) + " min"
-                : hours < 48 ? Spoken.number(hours, hours < 10 ? 0.1 : 1) + " h" : Spoken.number(hours / 24, 0.1) + " days";
+                : hours < 48
+                        ? Spoken.number(hours, hours < 10 ? 0.1 : 1) + " h"
+                        : Spoken.number(hours / 24, 0.1) + " days";
     }
 
     private DepartmentView.Line line(Failure f) {
@@ -177,7 +185,8 @@ final class DepartmentFigures {
                 Spoken.capital(f.words()),
                 Spoken.number(100 * f.shipped(), 0.1),
                 Spoken.number(100 * f.share().mean(), 0.1),
-                Spoken.number(100 * f.share().low(), 0.1) + "–" + Spoken.number(100 * f.share().high(), 0.1),
+                Spoken.number(100 * f.share().low(), 0.1) + "–"
+                        + Spoken.number(100 * f.share().high(), 0.1),
                 Spoken.number(f.jobs(), 0.1),
                 time == null
                         ? ""
@@ -192,7 +201,8 @@ final class DepartmentFigures {
     private static String time(Exposure exposure) {
         return exposure.since().isEmpty()
                 ? "No rates by time: of no machine of this model the register says when it was bought."
-                : exposure.since().size() + " of " + exposure.machines() + " machines on the register say when they were"
+                : exposure.since().size() + " of " + exposure.machines()
+                        + " machines on the register say when they were"
                         + " bought: " + Spoken.number(exposure.hours() / 8766, 0.1)
                         + " years together. Machines that never came are not among them, so these rates are rather too high.";
     }

@@ -70,9 +70,14 @@ final class FaultWhy {
                         / posterior.library().causes().stream()
                                 .mapToDouble(c -> c.weight())
                                 .sum())
+                + session.often(r.position())
+                        .map(o -> " in this shop, " + Spoken.percent(o.shipped()) + " as shipped")
+                        .orElse("")
                 + ".";
         if (loud.isEmpty()) {
-            return (rival ? "Nothing known parts it from " + best.words() + ". " : "Nothing known speaks for or against it. ")
+            return (rival
+                            ? "Nothing known parts it from " + best.words() + ". "
+                            : "Nothing known speaks for or against it. ")
                     + often;
         }
         if (!rival) {
@@ -80,8 +85,8 @@ final class FaultWhy {
         }
         String most = session.evidence()
                 .whyNot(r.position())
-                .map(w -> Spoken.capital(causes.said(w.observation())) + " speaks most against it, beside " + best.words()
-                        + ". ")
+                .map(w -> Spoken.capital(causes.said(w.observation())) + " speaks most against it, beside "
+                        + best.words() + ". ")
                 .orElse("No answer speaks against it, beside " + best.words() + ". ");
         return most + often;
     }
@@ -115,7 +120,9 @@ final class FaultWhy {
         List<String> words = weights.stream()
                 .filter(w -> w.strength() == Evidence.Strength.NONE)
                 .filter(w -> w.observation().kind() != Observation.Kind.UNKNOWN)
-                .filter(w -> w.observation().about().equals(Earlier.reading(w.observation().about())))
+                .filter(w -> w.observation()
+                        .about()
+                        .equals(Earlier.reading(w.observation().about())))
                 .map(w -> causes.said(w.observation()))
                 .toList();
         return words.isEmpty() ? "" : "Says nothing of it: " + String.join("; ", words) + ".";
@@ -160,9 +167,6 @@ final class FaultWhy {
                         .map(w -> causes.said(w.observation()))
                         .orElse(r.share() == 0 ? "cannot be seen on this machine where it stands" : "seldom happens");
         return new FaultView.Unlikely(
-                Spoken.capital(r.words()),
-                Spoken.percent(r.share()),
-                says,
-                known ? about.link("why", r.id()) : "");
+                Spoken.capital(r.words()), Spoken.percent(r.share()), says, known ? about.link("why", r.id()) : "");
     }
 }

@@ -39,7 +39,8 @@ record ShopRates(Practice practice, String complaint, boolean on, Instant now) {
         String words = n == 0
                 ? "Shipped rates: no closed job of this shop on this model counts yet."
                 : on
-                        ? jobs + " of this shop " + (n == 1 ? "counts" : "count") + "; shipped rates as " + shipped + "."
+                        ? jobs + " of this shop " + (n == 1 ? "counts" : "count") + "; shipped rates as " + shipped
+                                + "."
                         : "Shipped rates only; " + jobs + " of this shop left aside.";
         return new FaultView.Rates(words, n > 0, on);
     }
@@ -50,13 +51,12 @@ record ShopRates(Practice practice, String complaint, boolean on, Instant now) {
             double ratio = Math.max(o.here() / o.shipped(), o.shipped() / o.here());
             return new FaultView.Line(
                     o.here() > o.shipped() ? "+" : "−",
-                    "how often, before any answer: " + per(o.shipped()) + " shipped, " + per(o.here())
-                            + " with this shop’s jobs",
-                    ratio >= 3 ? "some" : ratio >= 1.25 ? "slight" : "");
+                    "before any answer: " + per(o.shipped()) + " shipped, " + per(o.here()) + " here",
+                    ratio >= 10 ? "strong" : ratio >= 3 ? "some" : ratio >= 1.25 ? "slight" : "");
         });
     }
 
     private static String per(double share) {
-        return Spoken.number(100 * share, share < 0.1 ? 0.1 : 1) + " %";
+        return Spoken.number(100 * share, share < 0.095 ? 0.1 : 1) + " %";
     }
 }

@@ -31,8 +31,7 @@ final class CaseDiagnosis {
      * @param who    overrides the case when not null
      * @param whyNot part of the name of a cause to be held against the best, or null
      */
-    CaseDiagnosis(
-            Console console, CaseFile given, ShopChoice shop, Who who, int draws, boolean json, String whyNot) {
+    CaseDiagnosis(Console console, CaseFile given, ShopChoice shop, Who who, int draws, boolean json, String whyNot) {
         this.shop = shop;
         this.console = console;
         this.given = given;

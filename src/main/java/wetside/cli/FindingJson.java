@@ -34,7 +34,8 @@ final class FindingJson {
     }
 
     /** @param whyNot part of the name of a cause to be held against the best, or null */
-    static Map<String, Object> of(Session session, Installed installed, String complaint, ShopChoice shop, String whyNot) {
+    static Map<String, Object> of(
+            Session session, Installed installed, String complaint, ShopChoice shop, String whyNot) {
         Map<String, Object> m = Json.machine(installed);
         m.put("complaint", complaint);
         m.put("who", People.word(session.who()));

@@ -31,8 +31,7 @@ final class Counting {
         if (o.believed().containsKey(o.finding())) {
             return new Counted(o, Counted.By.BELIEF, ClosedJob.unproved(o.complaint(), month, o.believed()));
         }
-        return new Counted(
-                o, Counted.By.WORD, ClosedJob.unproved(o.complaint(), month, Map.of(o.finding(), WORD)));
+        return new Counted(o, Counted.By.WORD, ClosedJob.unproved(o.complaint(), month, Map.of(o.finding(), WORD)));
     }
 
     /** Months since year 0, as experience counts them. */

@@ -52,8 +52,7 @@ public record Failures(List<Failure> all) {
         }
 
         static Interval of(Rate rate) {
-            return new Interval(
-                    rate.quantile(0.025), Double.NaN, rate.mean(), Double.NaN, rate.quantile(0.975));
+            return new Interval(rate.quantile(0.025), Double.NaN, rate.mean(), Double.NaN, rate.quantile(0.975));
         }
     }
 

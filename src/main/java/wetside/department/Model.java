@@ -53,7 +53,8 @@ public record Model(
         for (Component c : newest.components()) {
             rate += Kinds.of(c).faults().stream().mapToDouble(Fault::rate).sum();
         }
-        List<Cause> causes = Candidates.of(newest).stream().map(Candidate::cause).toList();
+        List<Cause> causes =
+                Candidates.of(newest).stream().map(Candidate::cause).toList();
         return new Model(newest.identity().title(), causes, words, proofs, rate * PER_MILLION_HOURS);
     }
 

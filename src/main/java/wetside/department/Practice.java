@@ -43,9 +43,7 @@ public record Practice(String file, long edition, Optional<Model> model, List<Co
      */
     public Library on(Library library, String complaint, Instant now) {
         int month = Counting.month(now);
-        return complaint.isEmpty()
-                ? experience.applied(library, month)
-                : experience.applied(library, month, complaint);
+        return complaint.isEmpty() ? experience.applied(library, month) : experience.applied(library, month, complaint);
     }
 
     /** How much a job counts at a time, from 0 to 1. */

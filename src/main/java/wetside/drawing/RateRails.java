@@ -29,7 +29,14 @@ public final class RateRails {
      * @param note   stands at the end of the rail
      */
     public record Row(
-            String name, double low, double core, double mean, double coreTo, double high, double before, String note) {}
+            String name,
+            double low,
+            double core,
+            double mean,
+            double coreTo,
+            double high,
+            double before,
+            String note) {}
 
     /** @param unit of the axis, in words */
     public RateRails(List<Row> rows, String unit) {

@@ -33,18 +33,21 @@ final class Ending {
 
     /** Empty when no finding stands. */
     Optional<Outcome> outcome() {
-        return last(told, "finding").map(found -> new Outcome(
-                job.id(),
-                job.number(),
-                job.machineId(),
-                last(told, "signs").map(t -> sign(t.words())).orElse(""),
-                job.finding(),
-                job.opened(),
-                found.at(),
-                last(told, "state").map(Outcomes.Told::at).orElse(found.at()),
-                passed(found.id()),
-                believed.getOrDefault(found.id(), Map.of()),
-                last(told, "counts").flatMap(t -> Outcomes.reason(t.words())).orElse("")));
+        return last(told, "finding")
+                .map(found -> new Outcome(
+                        job.id(),
+                        job.number(),
+                        job.machineId(),
+                        last(told, "signs").map(t -> sign(t.words())).orElse(""),
+                        job.finding(),
+                        job.opened(),
+                        found.at(),
+                        last(told, "state").map(Outcomes.Told::at).orElse(found.at()),
+                        passed(found.id()),
+                        believed.getOrDefault(found.id(), Map.of()),
+                        last(told, "counts")
+                                .flatMap(t -> Outcomes.reason(t.words()))
+                                .orElse("")));
     }
 
     private static Optional<Outcomes.Told> last(List<Outcomes.Told> told, String sort) {

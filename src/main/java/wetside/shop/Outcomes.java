@@ -25,6 +25,7 @@ public final class Outcomes {
     /** Few jobs are looked up by their own ids; joined to nothing, the file does not tempt the planner to go by models. */
     private static final String THESE =
             " WHERE j.id IN (<jobs>) AND (m.file || '') = :file AND j.state = 'DONE' AND j.finding <> ''";
+
     private static final String TELLING =
             "(e.sort IN ('signs', 'state', 'finding', 'proof', 'counts') OR e.corrects IS NOT NULL)";
 
@@ -140,18 +141,19 @@ public final class Outcomes {
                                 + " '$.believed') b" + which + " AND e.sort = 'finding' AND " + TELLING,
                         file,
                         jobs)
-                .map((r, c) -> all.computeIfAbsent(r.getLong(1), id -> new HashMap<>())
-                        .put(r.getString(2), r.getDouble(3)))
+                .map((r, c) ->
+                        all.computeIfAbsent(r.getLong(1), id -> new HashMap<>()).put(r.getString(2), r.getDouble(3)))
                 .list();
         return all;
     }
 
     /** When machines of a model were bought. */
     public List<Bought> bought(String file) {
-        return shop.read(h -> h.createQuery("SELECT id AS machine_id, bought FROM machine WHERE file = :file ORDER BY id")
-                .bind("file", file)
-                .map(ConstructorMapper.of(Bought.class))
-                .list());
+        return shop.read(
+                h -> h.createQuery("SELECT id AS machine_id, bought FROM machine WHERE file = :file ORDER BY id")
+                        .bind("file", file)
+                        .map(ConstructorMapper.of(Bought.class))
+                        .list());
     }
 
     /** When jobs on machines of a model were taken in, by machine, in order. */
@@ -201,10 +203,16 @@ public final class Outcomes {
     public Wanted wanted(long jobId) {
         return shop.read(h -> {
             String last = "SELECT words FROM entry WHERE job_id = :job AND sort = :sort ORDER BY id DESC LIMIT 1";
-            Optional<String> signs =
-                    h.createQuery(last).bind("job", jobId).bind("sort", "signs").mapTo(String.class).findOne();
-            Optional<String> rates =
-                    h.createQuery(last).bind("job", jobId).bind("sort", "rates").mapTo(String.class).findOne();
+            Optional<String> signs = h.createQuery(last)
+                    .bind("job", jobId)
+                    .bind("sort", "signs")
+                    .mapTo(String.class)
+                    .findOne();
+            Optional<String> rates = h.createQuery(last)
+                    .bind("job", jobId)
+                    .bind("sort", "rates")
+                    .mapTo(String.class)
+                    .findOne();
             return new Wanted(signs.map(Ending::sign).orElse(""), !rates.equals(Optional.of(SHIPPED)));
         });
     }

@@ -70,23 +70,24 @@ public final class Readings {
      * @param since     older ones say nothing of today any more
      */
     public List<Reading> whenWell(long machineId, long exceptJob, Instant since) {
-        List<Reading> all = shop.read(h -> h.createQuery("SELECT r.id, r.phase, r.asked, r.said, r.verdict, r.who, r.at,"
-                        + " e.id AS entry_id, json_extract(e.detail, '$.expected') AS expected,"
-                        + " json_extract(e.detail, '$.value') AS value, json_extract(e.detail, '$.low') AS low,"
-                        + " json_extract(e.detail, '$.high') AS high FROM job j"
-                        + " JOIN entry e ON e.job_id = j.id AND e.sort = 'reading'"
-                        + " JOIN reading r ON r.id = json_extract(e.detail, '$.reading')"
-                        + " WHERE j.machine_id = :machine AND j.id <> :job AND j.state = 'DONE'"
-                        + " AND r.phase = 'left' AND r.verdict IN ('', 'as expected') AND r.at >= :since"
-                        + " AND NOT EXISTS (SELECT 1 FROM entry c WHERE c.job_id = e.job_id AND c.corrects = e.id)"
-                        + " AND NOT EXISTS (SELECT 1 FROM job k JOIN entry f ON f.job_id = k.id"
-                        + " WHERE k.machine_id = j.machine_id AND f.sort IN ('finding', 'part') AND f.at > r.at"
-                        + " AND (k.id <> :job OR f.sort = 'part')) ORDER BY r.at")
-                .bind("machine", machineId)
-                .bind("job", exceptJob)
-                .bind("since", since.toString())
-                .map(ConstructorMapper.of(Reading.class))
-                .list());
+        List<Reading> all =
+                shop.read(h -> h.createQuery("SELECT r.id, r.phase, r.asked, r.said, r.verdict, r.who, r.at,"
+                                + " e.id AS entry_id, json_extract(e.detail, '$.expected') AS expected,"
+                                + " json_extract(e.detail, '$.value') AS value, json_extract(e.detail, '$.low') AS low,"
+                                + " json_extract(e.detail, '$.high') AS high FROM job j"
+                                + " JOIN entry e ON e.job_id = j.id AND e.sort = 'reading'"
+                                + " JOIN reading r ON r.id = json_extract(e.detail, '$.reading')"
+                                + " WHERE j.machine_id = :machine AND j.id <> :job AND j.state = 'DONE'"
+                                + " AND r.phase = 'left' AND r.verdict IN ('', 'as expected') AND r.at >= :since"
+                                + " AND NOT EXISTS (SELECT 1 FROM entry c WHERE c.job_id = e.job_id AND c.corrects = e.id)"
+                                + " AND NOT EXISTS (SELECT 1 FROM job k JOIN entry f ON f.job_id = k.id"
+                                + " WHERE k.machine_id = j.machine_id AND f.sort IN ('finding', 'part') AND f.at > r.at"
+                                + " AND (k.id <> :job OR f.sort = 'part')) ORDER BY r.at")
+                        .bind("machine", machineId)
+                        .bind("job", exceptJob)
+                        .bind("since", since.toString())
+                        .map(ConstructorMapper.of(Reading.class))
+                        .list());
         Map<String, Reading> newest = new LinkedHashMap<>();
         all.forEach(r -> newest.put(r.asked(), r));
         return List.copyOf(newest.values());

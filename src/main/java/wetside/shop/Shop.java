@@ -97,9 +97,10 @@ public final class Shop implements AutoCloseable {
     }
 
     private int version() {
-        return read(h -> h.createQuery("SELECT MAX(CAST(version AS INTEGER)) FROM flyway_schema_history WHERE success = 1")
-                .mapTo(Integer.class)
-                .one());
+        return read(
+                h -> h.createQuery("SELECT MAX(CAST(version AS INTEGER)) FROM flyway_schema_history WHERE success = 1")
+                        .mapTo(Integer.class)
+                        .one());
     }
 
     /** One process has a folder; a second would find its jobs changing under its hands. */

@@ -72,19 +72,19 @@ final class BenchLoad {
             Ledger ledger = new Ledger(outcomes);
             ledger.title(file);
             System.out.printf(
-                    "%d jobs of a model read: %.0f ms%n",
-                    ledger.models().get(file), time(() -> ledger.of(file)));
+                    "%d jobs of a model read: %.0f ms%n", ledger.models().get(file), time(() -> ledger.of(file)));
             System.out.printf("looked at again: %.2f ms%n", time(() -> ledger.of(file)));
             long number = ledger.of(file).jobs().get(7).outcome().number();
             outcomes.leaveOut(number, "measured", "Ines");
             System.out.printf("after a change: %.2f ms%n", time(() -> ledger.of(file)));
             outcomes.leaveOut(number, "", "Ines");
             System.out.printf(
-                    "shares and intervals of all causes: %.1f ms%n",
-                    time(() -> ledger.failures(file, Instant.now())));
+                    "shares and intervals of all causes: %.1f ms%n", time(() -> ledger.failures(file, Instant.now())));
             System.out.printf(
                     "weights alone: %.1f ms%n",
-                    time(() -> ledger.of(file).experience().shares(ledger.of(file).model().orElseThrow().causes(), 24_000)));
+                    time(() -> ledger.of(file)
+                            .experience()
+                            .shares(ledger.of(file).model().orElseThrow().causes(), 24_000)));
         }
     }
 

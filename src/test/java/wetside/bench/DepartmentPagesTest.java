@@ -109,7 +109,8 @@ class DepartmentPagesTest {
                 .contains("\"" + SEAL + "\": 0.8")
                 .doesNotContain("Bakery")
                 .doesNotContain("0417");
-        assertThat(opened.get("/department/jobs.yaml?machine=nothing").statusCode()).isEqualTo(404);
+        assertThat(opened.get("/department/jobs.yaml?machine=nothing").statusCode())
+                .isEqualTo(404);
     }
 
     @Test
@@ -120,7 +121,8 @@ class DepartmentPagesTest {
         assertThat(opened.post("/department/bought", "id", id, "bought", "yesterday")
                         .statusCode())
                 .isEqualTo(422);
-        assertThat(opened.post("/department/bought", "id", id, "bought", "2999-01").body())
+        assertThat(opened.post("/department/bought", "id", id, "bought", "2999-01")
+                        .body())
                 .contains("still to come");
         String year = (LocalDate.now().getYear() - 4) + "-01";
         opened.post("/department/bought", "id", id, "bought", year);

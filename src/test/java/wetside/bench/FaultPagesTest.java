@@ -253,15 +253,21 @@ class FaultPagesTest {
             long other = jobs.open(machine, "the lamp stays dark", "owner");
             post("/jobs/" + other + "/finding", "cause", "lamp: dead", "version", version(other));
             for (String proof : new Ledger(new Outcomes(shop, Clock.systemUTC()))
-                    .of(file).model().orElseThrow().proofs().get("lamp: dead")) {
+                    .of(file)
+                    .model()
+                    .orElseThrow()
+                    .proofs()
+                    .get("lamp: dead")) {
                 post("/jobs/" + other + "/proof", "what", proof, "result", "passed", "version", version(other));
             }
             move(other, JobState.DONE);
             closed.add(other);
         }
         String page = causes(get(at("")).body());
-        assertThat(page).contains("6 jobs of this shop count; shipped rates as 50.").contains("Use shipped rates only");
-        assertThat(causesNow()).isNotEqualTo(before).contains("how often, before any answer");
+        assertThat(page)
+                .contains("6 jobs of this shop count; shipped rates as 50.")
+                .contains("Use shipped rates only");
+        assertThat(causesNow()).isNotEqualTo(before).contains("before any answer: ");
 
         assertThat(causes(post(at("/rates")).body())).contains("Shipped rates only; 6 jobs of this shop left aside.");
         assertThat(causesNow()).isEqualTo(before);
@@ -293,8 +299,10 @@ class FaultPagesTest {
         post(at("/answers"), "asked", "power lamp", "said", "lit");
         post(at("/finding"));
         move(number, JobState.DONE);
-        Counted counted =
-                new Ledger(new Outcomes(shop, Clock.systemUTC())).of(file).jobs().get(0);
+        Counted counted = new Ledger(new Outcomes(shop, Clock.systemUTC()))
+                .of(file)
+                .jobs()
+                .get(0);
         assertThat(counted.by()).isEqualTo(Counted.By.BELIEF);
         assertThat(counted.closed().credit().get(counted.outcome().finding())).isBetween(0.8, 1.0);
         assertThat(counted.closed().whole()).isBetween(0.8, 1.0001);

@@ -43,8 +43,21 @@ class ShopChoiceTest {
                     .isTrue();
             Register register = new Register(shop);
             long machine = register.machine(new RegisteredMachine(
-                    0, "S 1", Shell.STAND, "A", "", register.owner("O", "", "", ""), "mains", null, null, null, null,
-                    null, "", "", 0));
+                    0,
+                    "S 1",
+                    Shell.STAND,
+                    "A",
+                    "",
+                    register.owner("O", "", "", ""),
+                    "mains",
+                    null,
+                    null,
+                    null,
+                    null,
+                    null,
+                    "",
+                    "",
+                    0));
             Jobs jobs = new Jobs(shop, Clock.systemUTC());
             for (int i = 0; i < 30; i++) {
                 long number = jobs.open(machine, "dark", "Ines");
@@ -55,7 +68,8 @@ class ShopChoiceTest {
             assertThat(learnt.out()).contains("\"shopJobs\" : 30").contains("\"often\"");
             assertThat(share(learnt.out())).isGreaterThan(share(shipped.out()) + 0.05);
         }
-        assertThat(diagnose("--shop", folder.resolve(Shop.FILE).toString()).out()).contains("\"shopJobs\" : 30");
+        assertThat(diagnose("--shop", folder.resolve(Shop.FILE).toString()).out())
+                .contains("\"shopJobs\" : 30");
     }
 
     private static String bare(Shell.Done done) {
@@ -65,7 +79,8 @@ class ShopChoiceTest {
     /** Of the lamp that is dead. */
     private static double share(String json) {
         int share = json.indexOf("\"share\" : ", json.indexOf("\"lamp: dead\"")) + 10;
-        return Double.parseDouble(json.substring(share, json.indexOf(',', share)).strip());
+        return Double.parseDouble(
+                json.substring(share, json.indexOf(',', share)).strip());
     }
 
     @Test
@@ -73,7 +88,9 @@ class ShopChoiceTest {
         Path file = folder.resolve("jobs.yaml");
         ClosedJob job = ClosedJob.proved("", Practice.month(Instant.now()), "lamp: dead");
         Files.writeString(file, new JobsFile("stand", Collections.nCopies(30, job)).write());
-        assertThat(diagnose("--shop", file.toString()).out()).contains("\"shopJobs\" : 30").contains("\"often\"");
+        assertThat(diagnose("--shop", file.toString()).out())
+                .contains("\"shopJobs\" : 30")
+                .contains("\"often\"");
         Files.writeString(file, new JobsFile("thermoblock", List.of(job)).write());
         assertThat(diagnose("--shop", file.toString()).err()).contains("has jobs on thermoblock, not on stand");
     }

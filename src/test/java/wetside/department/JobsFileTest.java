@@ -32,7 +32,9 @@ class JobsFileTest {
                 List.of(
                         ClosedJob.proved("", december, "pump: worn vanes"),
                         ClosedJob.unproved(
-                                "steam, \"wet\"", december + 1, Map.of("a \\ b: c", 0.1 + 0.2, "works as it should", 0.5))));
+                                "steam, \"wet\"",
+                                december + 1,
+                                Map.of("a \\ b: c", 0.1 + 0.2, "works as it should", 0.5))));
         assertThat(jobs.write()).contains("closed: 2025-12,").contains("closed: 2026-01,");
         assertThat(read(jobs.write())).isEqualTo(jobs);
         JobsFile none = new JobsFile("twin-boiler-lever", List.of());
@@ -41,11 +43,13 @@ class JobsFileTest {
 
     @Test
     void nonsenseIsToldWithItsPlace() {
-        assertThatThrownBy(() -> read("wetside jobs: 1\nmachine: x\njobs:\n  - {closed: 2026-03, causes: {\"a: b\": 1.2}}\n"))
+        assertThatThrownBy(() ->
+                        read("wetside jobs: 1\nmachine: x\njobs:\n  - {closed: 2026-03, causes: {\"a: b\": 1.2}}\n"))
                 .isInstanceOf(BadFile.class)
                 .hasMessageContaining("above 0 and at most 1");
-        assertThatThrownBy(() -> read(
-                        "wetside jobs: 1\nmachine: x\njobs:\n  - {closed: 2026-03, causes: {\"a: b\": 0.7, \"a: c\": 0.7}}\n"))
+        assertThatThrownBy(
+                        () -> read(
+                                "wetside jobs: 1\nmachine: x\njobs:\n  - {closed: 2026-03, causes: {\"a: b\": 0.7, \"a: c\": 0.7}}\n"))
                 .hasMessageContaining("more than the whole job");
         assertThatThrownBy(() -> read("wetside case: 1\nmachine: x\n")).isInstanceOf(BadFile.class);
     }

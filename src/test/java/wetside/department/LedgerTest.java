@@ -54,8 +54,21 @@ class LedgerTest {
     private long machine(String serial, String revision) {
         Register register = new Register(shop);
         return register.machine(new RegisteredMachine(
-                0, serial, MODEL, revision, "", register.owner("N. " + serial, "", "", ""), "tank", null, null, null,
-                null, null, "", "", 0));
+                0,
+                serial,
+                MODEL,
+                revision,
+                "",
+                register.owner("N. " + serial, "", "", ""),
+                "tank",
+                null,
+                null,
+                null,
+                null,
+                null,
+                "",
+                "",
+                0));
     }
 
     private long done(long machine, String finding, String... proofs) {
@@ -168,8 +181,21 @@ class LedgerTest {
         ledger.of("thermoblock");
         Register register = new Register(shop);
         long other = register.machine(new RegisteredMachine(
-                0, "T 1", "thermoblock", "A", "", register.owner("O", "", "", ""), "tank", null, null, null, null,
-                null, "", "", 0));
+                0,
+                "T 1",
+                "thermoblock",
+                "A",
+                "",
+                register.owner("O", "", "", ""),
+                "tank",
+                null,
+                null,
+                null,
+                null,
+                null,
+                "",
+                "",
+                0));
         done(other, "pump: piston stuck");
         assertThat(ledger.of(MODEL)).isSameAs(before);
         assertThat(ledger.of("thermoblock").counting()).isEqualTo(1);

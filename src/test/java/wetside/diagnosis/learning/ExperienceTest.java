@@ -83,7 +83,8 @@ class ExperienceTest {
         List<ClosedJob> batch = new ArrayList<>();
         Experience one = Experience.NONE;
         for (int i = 0; i < 60; i++) {
-            Map<String, Double> believed = Map.of("worn pump", random.nextDouble(0.5), "low relief", random.nextDouble(0.5));
+            Map<String, Double> believed =
+                    Map.of("worn pump", random.nextDouble(0.5), "low relief", random.nextDouble(0.5));
             batch.add(ClosedJob.unproved("weak", i / 4, believed));
             one = one.with(batch.get(i));
         }
@@ -113,7 +114,8 @@ class ExperienceTest {
             double[] truth = dirichlet(random, shipped, 50);
             List<ClosedJob> jobs = new ArrayList<>();
             for (int i = 0; i < 100; i++) {
-                jobs.add(ClosedJob.proved("", 0, BANK.causes().get(draw(random, truth)).id()));
+                jobs.add(ClosedJob.proved(
+                        "", 0, BANK.causes().get(draw(random, truth)).id()));
             }
             Counts learnt = new Experience(jobs, 50, 1).shares(BANK.causes(), 0);
             int c = r % truth.length;
