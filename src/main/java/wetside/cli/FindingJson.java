@@ -4,17 +4,22 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.stream.Collectors;
 import wetside.casework.Answers;
 import wetside.casework.Asking;
 import wetside.casework.Installed;
+import wetside.casework.Precautions;
 import wetside.casework.Session;
 import wetside.casework.Signing;
 import wetside.diagnosis.Observation;
+import wetside.diagnosis.Repair;
+import wetside.diagnosis.Who;
 import wetside.diagnosis.inference.Evidence;
 import wetside.diagnosis.inference.Parting;
 import wetside.diagnosis.inference.Posterior;
 import wetside.diagnosis.plan.Advice;
 import wetside.diagnosis.plan.Step;
+import wetside.kind.Words;
 import wetside.procedure.Procedure;
 
 /** A finding for programs; its fields are described in docs/commands.md. */
@@ -162,8 +167,33 @@ final class FindingJson {
             m.put("caution", asking.caution());
             m.put("tool", p.tool());
         });
+        if (s.sort() == Step.Sort.REPAIR) {
+            repair(s, m);
+        }
         m.put("outcomes", s.outcomes().stream().map(FindingJson::outcome).toList());
         return m;
+    }
+
+    /** What can hurt, and what shows that it holds: of all that is done together. */
+    private void repair(Step s, Map<String, Object> m) {
+        List<Words.OfFault> words = Repair.parts(s.id()).stream()
+                .flatMap(part -> session.mending(part).stream())
+                .flatMap(c -> c.words().stream())
+                .toList();
+        String before = s.effort().who() == Who.OWNER
+                ? ""
+                : Precautions.beforeOpening(
+                                session.casework().machine(), s.effort().panels())
+                        + " ";
+        m.put(
+                "caution",
+                words.stream()
+                        .map(w -> w.remedy().caution())
+                        .filter(c -> !c.isEmpty())
+                        .distinct()
+                        .collect(Collectors.joining("; ", before, ""))
+                        .strip());
+        m.put("prove", words.stream().flatMap(w -> w.prove().stream()).distinct().toList());
     }
 
     private static Map<String, Object> outcome(Step.Outcome o) {

@@ -2,7 +2,11 @@ package wetside.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.ArrayList;
+import java.util.List;
 import org.junit.jupiter.api.Test;
+import tools.jackson.databind.JsonNode;
+import tools.jackson.databind.json.JsonMapper;
 
 /** The dialogue as typed, line by line. */
 class DialogueTest {
@@ -176,6 +180,19 @@ class DialogueTest {
                 COLD + ": 0.05 bar\n", "diagnose", Shell.STAND, "--fed-from", "mains", "--draws", "16", "--json");
         assertThat(done.out()).startsWith("{").contains("\"reading\" : \"" + COLD + "\"", "\"value\" : 0.05");
         assertThat(done.err()).contains("Next: ");
+        List<JsonNode> repairs = new ArrayList<>();
+        JsonMapper.shared().readTree(done.out()).get("steps").forEach(s -> {
+            if (s.get("sort").asString().equals("repair")) {
+                repairs.add(s);
+            }
+        });
+        assertThat(repairs).isNotEmpty().allSatisfy(s -> {
+            assertThat(s.has("caution")).as(s.toString()).isTrue();
+            assertThat(s.get("who").asString().equals("owner")
+                            || s.get("caution").asString().startsWith("Switch off, unplug"))
+                    .as(s.toString())
+                    .isTrue();
+        });
     }
 
     @Test
