@@ -119,7 +119,7 @@ final class JobReport {
         return new Sheet("Job " + job.number(), source(), plate(), capital(lead) + ".", sections, checks());
     }
 
-    /** One plain sentence or two before anything else. */
+    /** One plain sentence or two before anything else; what an owner was to do until the repair is over by now. */
     private String lead() {
         if (job.finding().isEmpty()) {
             return "We are still looking for what it is.";
@@ -128,7 +128,7 @@ final class JobReport {
             return "Your machine works as it should; nothing had to be repaired.";
         }
         String what = cause.flatMap(Candidate::words)
-                .map(Words.OfFault::owner)
+                .map(w -> w.owner().split("; ", 2)[0])
                 .filter(o -> !o.isEmpty())
                 .orElse(job.finding());
         String did = used.isEmpty()
