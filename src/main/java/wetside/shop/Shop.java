@@ -86,7 +86,13 @@ public final class Shop implements AutoCloseable {
     }
 
     private Shop(Path file) {
-        this(file.getParent(), null, null, Jdbi.create("jdbc:sqlite:" + file, readOnly()));
+        this(file.getParent(), null, null, Jdbi.create(address(file), readOnly()));
+    }
+
+    /** A file nobody has open is taken as one that cannot change: else even a reader makes its log beside it. */
+    private static String address(Path file) {
+        boolean open = Files.exists(file.resolveSibling(file.getFileName() + "-wal"));
+        return "jdbc:sqlite:" + (open ? file : file.toUri() + "?immutable=1");
     }
 
     private static Properties readOnly() {

@@ -11,6 +11,7 @@ import java.time.Duration;
 import java.time.Instant;
 import java.time.ZoneOffset;
 import java.util.List;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -125,8 +126,16 @@ class ShopTest {
                         .hasMessageContaining("may not be written");
             }
         }
+        List<Path> before = files(data);
         try (Shop closed = Shop.reading(data.resolve(Shop.FILE))) {
             assertThat(new Jobs(closed, at(NOON)).byNumber(2001)).isPresent();
+        }
+        assertThat(files(data)).isEqualTo(before);
+    }
+
+    private static List<Path> files(Path folder) throws IOException {
+        try (Stream<Path> files = Files.list(folder)) {
+            return files.sorted().toList();
         }
     }
 
