@@ -187,10 +187,9 @@ final class FaultSteps {
         }
         Level level = Spoken.level(effort.who());
         String text = says.isEmpty() ? Precautions.beforeOpening(casework.machine(), effort.panels()) : says;
-        int end = text.indexOf(": ") > 0 ? text.indexOf(": ") : text.indexOf(". ");
-        String rule = end < 0 ? text : text.substring(0, end);
-        String how = end < 0 ? "" : Spoken.capital(text.substring(end + 2));
-        return new FaultView.Caution(level, rule, inside ? (how + " " + Precautions.FIRST).strip() : how);
+        String[] parts = text.split("[:.] ", 2);
+        String how = parts.length < 2 ? "" : Spoken.capital(parts[1]);
+        return new FaultView.Caution(level, parts[0], inside ? (how + " " + Precautions.FIRST).strip() : how);
     }
 
     private List<FaultView.Line> leaves(Asking asking, Step step) {

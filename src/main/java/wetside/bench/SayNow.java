@@ -17,7 +17,7 @@ final class SayNow {
             "blow", "blew", "melt", "breaker", "fuse", "trip", "scald", "hiss", "scorch");
 
     /** The case may be live: not even its switch is touched. */
-    private static final Set<String> SHOCK = Set.of("shock", "tingle", "tingl", "electr", "zap");
+    private static final Set<String> SHOCK = Set.of("shock", "tingle", "tingl", "electrocut", "zap");
 
     private static final String OFF =
             "Please switch it off and, if plug, cord and hands are dry, pull the plug; else switch its circuit off in the fuse"
