@@ -82,7 +82,10 @@ final class FaultCard {
 
     /** What can hurt in all that is done together, at the level of the worst of it; null when nothing can. */
     static FaultView.Caution caution(List<Words.Remedy> done, Display units, String opening) {
-        Level level = done.stream().map(r -> Level.of(r.who())).max(Comparator.naturalOrder()).orElse(Level.OWNER);
+        Level level = done.stream()
+                .map(r -> Level.of(r.who()))
+                .max(Comparator.naturalOrder())
+                .orElse(Level.OWNER);
         String says = done.stream()
                 .map(r -> Spoken.sentence(units.prose(r.caution())))
                 .filter(c -> !c.isEmpty())

@@ -193,7 +193,9 @@ final class FindingJson {
                         .distinct()
                         .collect(Collectors.joining("; ", before, ""))
                         .strip());
-        m.put("prove", words.stream().flatMap(w -> w.prove().stream()).distinct().toList());
+        m.put(
+                "prove",
+                words.stream().flatMap(w -> w.prove().stream()).distinct().toList());
     }
 
     private static Map<String, Object> outcome(Step.Outcome o) {

@@ -18,6 +18,7 @@ class FaultCardTest {
         FaultView.Caution both = FaultCard.caution(List.of(grind, element), Display.METRIC, "Switch off.");
         assertThat(both.level()).isEqualTo(Level.TECHNICIAN);
         assertThat(both.how()).startsWith("Let the pressure off and drain. Local codes");
-        assertThat(FaultCard.caution(List.of(grind), Display.METRIC, "Switch off.")).isNull();
+        assertThat(FaultCard.caution(List.of(grind), Display.METRIC, "Switch off."))
+                .isNull();
     }
 }
