@@ -60,6 +60,7 @@ public final class ReadingsPages implements Routes {
     public record State(String says, List<Row> rows, List<Alike> alike) {}
 
     /**
+     * @param says  how it is taken
      * @param low   in the unit shown, NaN for words
      * @param said  what was filled in
      * @param flag  "", "fine", "low", "high", "other"
@@ -67,6 +68,7 @@ public final class ReadingsPages implements Routes {
      */
     public record Row(
             String id,
+            String name,
             String says,
             Level level,
             String reads,
@@ -166,7 +168,7 @@ public final class ReadingsPages implements Routes {
                 .toList();
         List<Alike> alike = new ArrayList<>();
         same.forEach((word, list) -> alike.add(new Alike(
-                word, list.stream().map(e -> e.asking().procedure().says()).toList())));
+                word, list.stream().map(e -> e.asking().question().id()).toList())));
         return new State(says, rows, alike);
     }
 
@@ -188,7 +190,8 @@ public final class ReadingsPages implements Routes {
                 : e.isNumber() ? "–" : e.words();
         Row row = new Row(
                 e.asking().question().id(),
-                MachinePages.capital(e.asking().procedure().says()),
+                MachinePages.capital(e.asking().question().id()),
+                MachinePages.capital(units.prose(e.asking().procedure().says())) + ".",
                 Level.values()[e.asking().question().effort().who().ordinal()],
                 reads,
                 low,
@@ -215,7 +218,7 @@ public final class ReadingsPages implements Routes {
             }
         }
         return new Row(
-                r.id(), r.says(), r.level(), r.reads(), r.low(), r.high(), r.rail(), r.unit(), r.words(), r.usual(),
+                r.id(), r.name(), r.says(), r.level(), r.reads(), r.low(), r.high(), r.rail(), r.unit(), r.words(), r.usual(),
                 r.said(), flag);
     }
 
@@ -294,7 +297,7 @@ public final class ReadingsPages implements Routes {
                         default -> "";
                     };
                     String unit = r.words().isEmpty() && !r.unit().isEmpty() ? " " + r.unit() : "";
-                    lines.add(r.says() + ": " + r.said() + unit + mark + " (expected " + r.reads() + ")");
+                    lines.add(r.name() + ": " + r.said() + unit + mark + " (expected " + r.reads() + ")");
                 }
             }
         }
