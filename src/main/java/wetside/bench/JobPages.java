@@ -33,10 +33,12 @@ final class JobPages implements Routes {
 
     private final Workshop workshop;
     private final Pages pages;
+    private final JobLists lists;
 
     JobPages(Workshop workshop, Pages pages) {
         this.workshop = workshop;
         this.pages = pages;
+        lists = new JobLists(pages);
     }
 
     @Override
@@ -95,7 +97,13 @@ final class JobPages implements Routes {
                 "job",
                 "Job " + job.number(),
                 "Jobs",
-                JobView.of(workshop, job, Frame.units(context), said.isEmpty() ? Form.person(context) : said, typed));
+                JobView.of(
+                        workshop,
+                        job,
+                        Frame.units(context),
+                        said.isEmpty() ? Form.person(context) : said,
+                        typed,
+                        lists));
     }
 
     private void move(Job job, Form form, long version, Context context) {
@@ -151,7 +159,7 @@ final class JobPages implements Routes {
         workshop.readings()
                 .take(
                         job.number(),
-                        JobView.taken(asking, phase, form.needed("said", 60), expected, Frame.units(context)),
+                        Measured.taken(asking, phase, form.needed("said", 60), expected, Frame.units(context)),
                         form.person(),
                         version);
     }

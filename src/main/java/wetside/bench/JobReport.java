@@ -41,7 +41,7 @@ final class JobReport {
     private final ZoneId zone;
     private final List<Entry> standing;
     private final List<Entry> timeline;
-    private final List<JobView.Measured> measured;
+    private final List<Measured> measured;
     private final Proof proof;
     private final List<Shelf.Use> used;
     private final Optional<Candidate> cause;
@@ -61,7 +61,7 @@ final class JobReport {
                 .collect(Collectors.toSet());
         standing = timeline.stream().filter(e -> !setAside.contains(e.id())).toList();
         Optional<Casework> casework = JobView.casework(w, machine);
-        measured = JobView.measured(w, machine, casework, w.readings().of(job.id()), PATIENCE);
+        measured = Measured.all(w, machine, casework, w.readings().of(job.id()), PATIENCE);
         proof = Proof.of(casework, job.finding(), timeline);
         used = w.shelf().used(job.id());
         cause = casework.flatMap(c -> Proof.cause(c, job.finding()));
@@ -179,7 +179,7 @@ final class JobReport {
         List<Block.Row> rows = new ArrayList<>();
         List<Block.Drawing> drawings = new ArrayList<>();
         List<Block> rails = new ArrayList<>();
-        for (JobView.Measured m : measured) {
+        for (Measured m : measured) {
             Reading r = m.reading();
             if (r.phase().equals("left")) {
                 String before =
@@ -217,7 +217,7 @@ final class JobReport {
     private Map<String, Reading> latest(String phase) {
         Map<String, Reading> all = new LinkedHashMap<>();
         measured.stream()
-                .map(JobView.Measured::reading)
+                .map(Measured::reading)
                 .filter(r -> r.phase().equals(phase))
                 .forEach(r -> all.put(r.asked(), r));
         return all;
@@ -233,7 +233,7 @@ final class JobReport {
 
     private Block readings() {
         List<Block.Row> rows = measured.stream()
-                .map(JobView.Measured::reading)
+                .map(Measured::reading)
                 .map(r -> new Block.Row(
                         null,
                         !r.verdict().isEmpty() && !r.verdict().equals("as expected"),

@@ -25,6 +25,13 @@ final class Pages {
         send(context, template, Map.of("frame", Frame.of(context, "", ""), "model", model));
     }
 
+    /** A piece that is put into pages later. */
+    String markup(String template, Object model) {
+        StringOutput out = new StringOutput();
+        templates.render("bench/" + template + ".jte", Map.of("model", model), out);
+        return out.toString();
+    }
+
     private void send(Context context, String template, Map<String, Object> parameters) {
         StringOutput out = new StringOutput();
         templates.render("bench/" + template + ".jte", parameters, out);

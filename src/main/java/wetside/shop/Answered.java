@@ -3,7 +3,6 @@ package wetside.shop;
 import java.time.Clock;
 import java.util.List;
 import org.jdbi.v3.core.Handle;
-import org.jdbi.v3.core.mapper.reflect.ConstructorMapper;
 
 /** What is known on a job: answers are given, changed and taken back, never erased. */
 public final class Answered {
@@ -19,7 +18,7 @@ public final class Answered {
     public List<Answer> standing(long jobId) {
         return shop.read(h -> h.createQuery("SELECT * FROM answer WHERE job_id = :job AND taken_back = '' ORDER BY id")
                 .bind("job", jobId)
-                .map(ConstructorMapper.of(Answer.class))
+                .map(Rows.of(Answer.class))
                 .list());
     }
 
@@ -27,7 +26,7 @@ public final class Answered {
     public List<Answer> all(long jobId) {
         return shop.read(h -> h.createQuery("SELECT * FROM answer WHERE job_id = :job ORDER BY id")
                 .bind("job", jobId)
-                .map(ConstructorMapper.of(Answer.class))
+                .map(Rows.of(Answer.class))
                 .list());
     }
 

@@ -3,7 +3,6 @@ package wetside.shop;
 import java.time.Clock;
 import java.time.Instant;
 import java.util.Optional;
-import org.jdbi.v3.core.mapper.reflect.ConstructorMapper;
 
 /** What a job ends with: the time it took, and a signature. */
 public final class Closing {
@@ -73,7 +72,7 @@ public final class Closing {
     public Optional<Signature> signature(long jobId) {
         return shop.read(h -> h.createQuery("SELECT name, strokes, at FROM signature WHERE job_id = :job")
                 .bind("job", jobId)
-                .map(ConstructorMapper.of(Signature.class))
+                .map(Rows.of(Signature.class))
                 .findOne());
     }
 }

@@ -5,7 +5,6 @@ import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
 import org.jdbi.v3.core.Handle;
-import org.jdbi.v3.core.mapper.reflect.ConstructorMapper;
 
 /** Jobs and their timelines. */
 public final class Jobs {
@@ -69,7 +68,7 @@ public final class Jobs {
     public Optional<Job> byNumber(long number) {
         return shop.read(h -> h.createQuery("SELECT * FROM job WHERE number = :number")
                 .bind("number", number)
-                .map(ConstructorMapper.of(Job.class))
+                .map(Rows.of(Job.class))
                 .findOne());
     }
 
@@ -77,7 +76,7 @@ public final class Jobs {
     public List<Ticket> openTickets() {
         return shop.read(h -> h.createQuery(TICKET + " WHERE j.state IN ('ASKED', 'WAITING_FOR_MACHINE',"
                         + " 'ON_BENCH', 'WAITING_FOR_PART', 'TO_PROVE') ORDER BY j.moved DESC")
-                .map(ConstructorMapper.of(Ticket.class))
+                .map(Rows.of(Ticket.class))
                 .list());
     }
 
@@ -87,7 +86,7 @@ public final class Jobs {
                         + " o.name AS owner, m.serial FROM job j JOIN machine m ON m.id = j.machine_id"
                         + " JOIN owner o ON o.id = m.owner_id WHERE m.id = :machine ORDER BY j.number DESC")
                 .bind("machine", machineId)
-                .map(ConstructorMapper.of(Ticket.class))
+                .map(Rows.of(Ticket.class))
                 .list());
     }
 
@@ -206,7 +205,7 @@ public final class Jobs {
                 h -> h.createQuery(TICKET + " WHERE j.state = 'DONE' ORDER BY j.moved DESC LIMIT :most OFFSET :skip")
                         .bind("most", most)
                         .bind("skip", skip)
-                        .map(ConstructorMapper.of(Ticket.class))
+                        .map(Rows.of(Ticket.class))
                         .list());
     }
 
@@ -216,7 +215,7 @@ public final class Jobs {
                 ? List.of()
                 : shop.read(h -> h.createQuery(TICKET + " WHERE j.number IN (<numbers>)")
                         .bindList("numbers", numbers)
-                        .map(ConstructorMapper.of(Ticket.class))
+                        .map(Rows.of(Ticket.class))
                         .list());
     }
 
@@ -224,7 +223,7 @@ public final class Jobs {
     public List<Ticket> of(long machineId) {
         return shop.read(h -> h.createQuery(TICKET + " WHERE j.machine_id = :machine ORDER BY j.number DESC LIMIT 50")
                 .bind("machine", machineId)
-                .map(ConstructorMapper.of(Ticket.class))
+                .map(Rows.of(Ticket.class))
                 .list());
     }
 
@@ -232,7 +231,7 @@ public final class Jobs {
     public List<Entry> timeline(long jobId) {
         return shop.read(h -> h.createQuery("SELECT * FROM entry WHERE job_id = :job ORDER BY id")
                 .bind("job", jobId)
-                .map(ConstructorMapper.of(Entry.class))
+                .map(Rows.of(Entry.class))
                 .list());
     }
 

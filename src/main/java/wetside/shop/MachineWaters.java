@@ -2,7 +2,6 @@ package wetside.shop;
 
 import java.time.Clock;
 import java.util.Optional;
-import org.jdbi.v3.core.mapper.reflect.ConstructorMapper;
 
 /** Which water machines are fed with. */
 public final class MachineWaters {
@@ -18,7 +17,7 @@ public final class MachineWaters {
     public Optional<KeptWater> of(long machine) {
         return shop.read(h -> h.createQuery("SELECT * FROM water WHERE machine_id = :machine ORDER BY id DESC LIMIT 1")
                 .bind("machine", machine)
-                .map(ConstructorMapper.of(KeptWater.class))
+                .map(Rows.of(KeptWater.class))
                 .findFirst());
     }
 

@@ -12,7 +12,6 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.jdbi.v3.core.Handle;
-import org.jdbi.v3.core.mapper.reflect.ConstructorMapper;
 import org.jdbi.v3.core.statement.Query;
 
 /**
@@ -96,7 +95,7 @@ public final class Outcomes {
                                     + " ORDER BY j.id",
                             file,
                             jobs)
-                    .map(ConstructorMapper.of(Done.class))
+                    .map(Rows.of(Done.class))
                     .list();
             Map<Long, List<Told>> told = new HashMap<>();
             bound(
@@ -152,7 +151,7 @@ public final class Outcomes {
         return shop.read(
                 h -> h.createQuery("SELECT id AS machine_id, bought FROM machine WHERE file = :file ORDER BY id")
                         .bind("file", file)
-                        .map(ConstructorMapper.of(Bought.class))
+                        .map(Rows.of(Bought.class))
                         .list());
     }
 

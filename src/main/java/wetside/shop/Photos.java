@@ -4,7 +4,6 @@ import java.time.Clock;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
-import org.jdbi.v3.core.mapper.reflect.ConstructorMapper;
 
 /** Photos of a job. */
 public final class Photos {
@@ -45,7 +44,7 @@ public final class Photos {
     public List<Photo> of(long jobId) {
         return shop.read(h -> h.createQuery("SELECT id, name, type, at FROM photo WHERE job_id = :job ORDER BY id")
                 .bind("job", jobId)
-                .map(ConstructorMapper.of(Photo.class))
+                .map(Rows.of(Photo.class))
                 .list());
     }
 

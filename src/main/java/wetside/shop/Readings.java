@@ -6,7 +6,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.jdbi.v3.core.Handle;
-import org.jdbi.v3.core.mapper.reflect.ConstructorMapper;
 
 /** Readings as found and as left. */
 public final class Readings {
@@ -58,7 +57,7 @@ public final class Readings {
                         + " AND NOT EXISTS (SELECT 1 FROM entry c WHERE c.job_id = e.job_id AND c.corrects = e.id)"
                         + " ORDER BY e.id")
                 .bind("job", jobId)
-                .map(ConstructorMapper.of(Reading.class))
+                .map(Rows.of(Reading.class))
                 .list());
     }
 
@@ -86,7 +85,7 @@ public final class Readings {
                         .bind("machine", machineId)
                         .bind("job", exceptJob)
                         .bind("since", since.toString())
-                        .map(ConstructorMapper.of(Reading.class))
+                        .map(Rows.of(Reading.class))
                         .list());
         Map<String, Reading> newest = new LinkedHashMap<>();
         all.forEach(r -> newest.put(r.asked(), r));

@@ -2,7 +2,6 @@ package wetside.shop;
 
 import java.util.List;
 import java.util.Optional;
-import org.jdbi.v3.core.mapper.reflect.ConstructorMapper;
 
 /** Owners and their machines. */
 public final class Register {
@@ -48,28 +47,28 @@ public final class Register {
     public Optional<RegisteredMachine> bySerial(String serial) {
         return shop.read(h -> h.createQuery("SELECT * FROM machine WHERE serial = :serial")
                 .bind("serial", serial)
-                .map(ConstructorMapper.of(RegisteredMachine.class))
+                .map(Rows.of(RegisteredMachine.class))
                 .findOne());
     }
 
     public RegisteredMachine machine(long id) {
         return shop.read(h -> h.createQuery("SELECT * FROM machine WHERE id = :id")
                 .bind("id", id)
-                .map(ConstructorMapper.of(RegisteredMachine.class))
+                .map(Rows.of(RegisteredMachine.class))
                 .one());
     }
 
     public Owner owner(long id) {
         return shop.read(h -> h.createQuery("SELECT * FROM owner WHERE id = :id")
                 .bind("id", id)
-                .map(ConstructorMapper.of(Owner.class))
+                .map(Rows.of(Owner.class))
                 .one());
     }
 
     /** By serial. */
     public List<RegisteredMachine> machines() {
         return shop.read(h -> h.createQuery("SELECT * FROM machine ORDER BY serial")
-                .map(ConstructorMapper.of(RegisteredMachine.class))
+                .map(Rows.of(RegisteredMachine.class))
                 .list());
     }
 
@@ -79,7 +78,7 @@ public final class Register {
                         "SELECT * FROM machine WHERE file = :file AND bought = '' ORDER BY serial LIMIT :most")
                 .bind("file", file)
                 .bind("most", most)
-                .map(ConstructorMapper.of(RegisteredMachine.class))
+                .map(Rows.of(RegisteredMachine.class))
                 .list());
     }
 
@@ -97,7 +96,7 @@ public final class Register {
                         + " (SELECT machine_id, moved FROM job ORDER BY number DESC LIMIT 1000) GROUP BY machine_id) j"
                         + " ON j.machine_id = m.id ORDER BY j.moved DESC LIMIT :most")
                 .bind("most", most)
-                .map(ConstructorMapper.of(RegisteredMachine.class))
+                .map(Rows.of(RegisteredMachine.class))
                 .list());
     }
 
@@ -105,14 +104,14 @@ public final class Register {
     public List<RegisteredMachine> ofOwner(long owner) {
         return shop.read(h -> h.createQuery("SELECT * FROM machine WHERE owner_id = :owner ORDER BY serial LIMIT 20")
                 .bind("owner", owner)
-                .map(ConstructorMapper.of(RegisteredMachine.class))
+                .map(Rows.of(RegisteredMachine.class))
                 .list());
     }
 
     public Optional<Owner> ownerCalled(String name) {
         return shop.read(h -> h.createQuery("SELECT * FROM owner WHERE name = :name ORDER BY id LIMIT 1")
                 .bind("name", name)
-                .map(ConstructorMapper.of(Owner.class))
+                .map(Rows.of(Owner.class))
                 .findFirst());
     }
 }

@@ -5,7 +5,6 @@ import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
 import org.jdbi.v3.core.Handle;
-import org.jdbi.v3.core.mapper.reflect.ConstructorMapper;
 
 /** The parts a workshop keeps, and which went into which job. */
 public final class Shelf {
@@ -41,14 +40,14 @@ public final class Shelf {
     private static Optional<Part> byNumber(Handle h, String number) {
         return h.createQuery("SELECT * FROM part WHERE number = :number")
                 .bind("number", number)
-                .map(ConstructorMapper.of(Part.class))
+                .map(Rows.of(Part.class))
                 .findOne();
     }
 
     public Optional<Part> part(long id) {
         return shop.read(h -> h.createQuery("SELECT * FROM part WHERE id = :id")
                 .bind("id", id)
-                .map(ConstructorMapper.of(Part.class))
+                .map(Rows.of(Part.class))
                 .findOne());
     }
 
@@ -58,7 +57,7 @@ public final class Shelf {
                 ? List.of()
                 : shop.read(h -> h.createQuery("SELECT * FROM part WHERE number IN (<numbers>) ORDER BY number")
                         .bindList("numbers", List.copyOf(numbers))
-                        .map(ConstructorMapper.of(Part.class))
+                        .map(Rows.of(Part.class))
                         .list());
     }
 
@@ -113,7 +112,7 @@ public final class Shelf {
         return shop.read(h -> h.createQuery("SELECT p.number, p.name, u.count, p.price FROM part_use u"
                         + " JOIN part p ON p.id = u.part_id WHERE u.job_id = :job ORDER BY u.id")
                 .bind("job", jobId)
-                .map(ConstructorMapper.of(Use.class))
+                .map(Rows.of(Use.class))
                 .list());
     }
 }

@@ -12,6 +12,7 @@ import java.nio.file.StandardOpenOption;
 import java.time.Instant;
 import java.util.Properties;
 import java.util.function.Function;
+import java.util.function.Supplier;
 import org.flywaydb.core.Flyway;
 import org.flywaydb.core.api.FlywayException;
 import org.jdbi.v3.core.Handle;
@@ -34,6 +35,8 @@ public final class Shop implements AutoCloseable {
     private final HikariDataSource source;
     private final Jdbi jdbi;
     private final FileChannel lockFile;
+    /** Whoever asks several things together. */
+    private final ThreadLocal<Handle> asking = new ThreadLocal<>();
 
     private Shop(Path folder, HikariDataSource source, FileChannel lockFile, Jdbi jdbi) {
         this.folder = folder;
@@ -176,10 +179,30 @@ public final class Shop implements AutoCloseable {
         return folder;
     }
 
+    /** All questions asked meanwhile by this thread over one connection. */
+    public <T> T together(Supplier<T> questions) {
+        if (asking.get() != null) {
+            return questions.get();
+        }
+        try {
+            return jdbi.withHandle(h -> {
+                asking.set(h);
+                try {
+                    return questions.get();
+                } finally {
+                    asking.remove();
+                }
+            });
+        } catch (JdbiException e) {
+            throw ShopTrouble.of(folder.resolve(FILE), e);
+        }
+    }
+
     /** Asks. */
     public <T> T read(Function<Handle, T> question) {
+        Handle here = asking.get();
         try {
-            return jdbi.withHandle(question::apply);
+            return here == null ? jdbi.withHandle(question::apply) : question.apply(here);
         } catch (JdbiException e) {
             throw ShopTrouble.of(folder.resolve(FILE), e);
         }

@@ -4,7 +4,6 @@ import java.util.List;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.jdbi.v3.core.Handle;
-import org.jdbi.v3.core.mapper.reflect.ConstructorMapper;
 
 /** Search across jobs, machines and owners. */
 public final class Words {
@@ -55,7 +54,7 @@ public final class Words {
         return shop.read(h -> h.createQuery("SELECT sort, ref, title, body FROM words " + where + " LIMIT :most")
                 .bind("query", query)
                 .bind("most", most)
-                .map(ConstructorMapper.of(Hit.class))
+                .map(Rows.of(Hit.class))
                 .list());
     }
 
