@@ -13,6 +13,9 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import wetside.diagnosis.Cause;
+import wetside.diagnosis.Library;
+import wetside.diagnosis.Signatures;
 import wetside.shop.Answered;
 import wetside.shop.Entry;
 import wetside.shop.Job;
@@ -209,5 +212,70 @@ class LedgerTest {
         assertThat(practice.weight(only(), NOW)).isEqualTo(0.8, within(1e-12));
         assertThat(practice.weight(only(), Instant.parse("2027-03-05T10:00:00Z")))
                 .isEqualTo(0.8 * Math.pow(0.985, 12), within(1e-12));
+    }
+
+    /** The first of the signs kept at intake is what sort of complaint it was. */
+    @Test
+    void jobsWithTheSameSignWeighMoreForACaseThatHasIt() {
+        long machine = machine("L 1", "A");
+        for (int i = 0; i < 8; i++) {
+            long number = jobs.open(machine, "it drips", WORD);
+            String sign = i < 4 ? "steam at rest" : "shot volume";
+            jobs.note(number, "signs", WORD, sign + "; noise at rest. When: hot", "{}", null);
+            jobs.conclude(number, i < 4 ? SEAL : "works as it should", "", WORD, Jobs.ANY);
+            jobs.move(number, JobState.DONE, WORD, Jobs.ANY);
+        }
+        Practice practice = ledger.of(MODEL);
+        assertThat(practice.jobs()).extracting(j -> j.outcome().complaint()).contains("steam at rest", "shot volume");
+        Library shipped = new Library(practice.model().orElseThrow().causes(), List.of(), noSignatures(practice));
+        double all = share(practice.on(shipped, "", NOW));
+        assertThat(share(practice.on(shipped, "steam at rest", NOW))).isGreaterThan(all);
+        assertThat(share(practice.on(shipped, "shot volume", NOW))).isLessThan(all);
+        assertThat(share(shipped)).isLessThan(share(practice.on(shipped, "shot volume", NOW)));
+    }
+
+    private static Signatures noSignatures(Practice practice) {
+        return Signatures.empty(practice.model().orElseThrow().causes().size(), 0);
+    }
+
+    private static double share(Library library) {
+        double all = library.causes().stream().mapToDouble(Cause::weight).sum();
+        return library.causes().get(library.cause(SEAL)).weight() / all;
+    }
+
+    @Test
+    void twoCausesAtOnceTakeHalfEach() {
+        String other = "works as it should";
+        String both = Cause.pair(SEAL, other);
+        done(machine("L 1", "A"), both);
+        assertThat(only().closed().credit()).isEqualTo(Map.of(SEAL, 0.4, other, 0.4));
+    }
+
+    /** By hand: bought two years ago, one proved job: (50 share + 1) in (50 / rate of all) + 17 532 h. */
+    @Test
+    void ratesByTimeStandOnTheTimeMachinesWereOwned() {
+        long machine = machine("L 1", "A");
+        done(machine, SEAL, "nothing");
+        proofs().forEach(p -> jobs.note(2001, "proof", WORD, "passed: " + p, "{}", null));
+        assertThat(failure().perHour()).isNull();
+        new Register(shop).bought(machine, "2024-03-05");
+        Model model = ledger.of(MODEL).model().orElseThrow();
+        double faulty = model.causes().stream().mapToDouble(Cause::weight).sum() - 0.3;
+        double share = model.causes().stream()
+                        .filter(c -> c.id().equals(SEAL))
+                        .findFirst()
+                        .orElseThrow()
+                        .weight()
+                / faulty;
+        double hours = 730 * 24 + 10;
+        assertThat(failure().perHour().mean())
+                .isEqualTo((50 * share + 1) / (50 / model.rate() + hours), within(1e-12));
+    }
+
+    private Failures.Failure failure() {
+        return ledger.failures(MODEL, NOW).all().stream()
+                .filter(f -> f.id().equals(SEAL))
+                .findFirst()
+                .orElseThrow();
     }
 }

@@ -5,6 +5,8 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Random;
@@ -12,7 +14,11 @@ import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
 import wetside.diagnosis.Cause;
 import wetside.diagnosis.Library;
+import wetside.diagnosis.Observation;
+import wetside.diagnosis.Observations;
 import wetside.diagnosis.Toy;
+import wetside.diagnosis.inference.Inference;
+import wetside.diagnosis.inference.Posterior;
 
 class ExperienceTest {
     private static final Library BANK = Toy.pumpBank(16, 1);
@@ -122,6 +128,48 @@ class ExperienceTest {
             held += learnt.quantile(c, 0.025) < truth[c] && truth[c] < learnt.quantile(c, 0.975) ? 1 : 0;
         }
         assertThat(held / (double) rounds).isBetween(0.90, 0.98);
+    }
+
+    /**
+     * Jobs of a shop whose causes are not as shipped, none of them proved: each is shared by what its gauge and flow made
+     * one believe under the shipped rates. One such step goes the right way, if not as far as proof does.
+     */
+    @Test
+    void unprovedJobsComeNearerToTheTruthAndProvedOnesNearerStill() {
+        double[] truth = {0.1, 0.1, 0.7, 0.1};
+        Library hidden = Toy.pumpBank(64, 9);
+        Inference believing = Inference.of(BANK);
+        Random random = new Random(5);
+        List<ClosedJob> proved = new ArrayList<>();
+        List<ClosedJob> unproved = new ArrayList<>();
+        for (int i = 0; i < 100; i++) {
+            int cause = draw(random, truth);
+            int k = random.nextInt(64);
+            Posterior believed = believing.posterior(Observations.of(
+                    Observation.number("gauge", hidden.signatures().value(cause, k, 0)),
+                    Observation.number("flow", hidden.signatures().value(cause, k, 1))));
+            Map<String, Double> shares = new HashMap<>();
+            for (int c = 0; c < truth.length; c++) {
+                shares.put(believed.id(c), believed.share(c));
+            }
+            unproved.add(ClosedJob.unproved("", 0, shares));
+            proved.add(ClosedJob.proved("", 0, believed.id(cause)));
+        }
+        double shipped = distance(truth, weights(BANK));
+        double byBelief = distance(truth, weights(new Experience(unproved, 50, 1).applied(BANK, 0)));
+        double byProof = distance(truth, weights(new Experience(proved, 50, 1).applied(BANK, 0)));
+        assertThat(byBelief).isLessThan(0.75 * shipped);
+        assertThat(byProof).isLessThan(byBelief);
+    }
+
+    /** Relative entropy: nats lost by going by these weights where the truth is another. */
+    private static double distance(double[] truth, double[] weights) {
+        double sum = Arrays.stream(weights).sum();
+        double lost = 0;
+        for (int c = 0; c < truth.length; c++) {
+            lost += truth[c] * Math.log(truth[c] * sum / weights[c]);
+        }
+        return lost;
     }
 
     private static int draw(Random random, double[] shares) {
