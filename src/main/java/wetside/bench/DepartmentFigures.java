@@ -20,6 +20,7 @@ import wetside.drawing.RateRails;
 /** Puts the page of the department together. */
 final class DepartmentFigures {
     private static final int DRAWN = 12;
+    private static final int LISTED = 20;
     private static final int ROWS = 10;
     private static final int UNDATED = 20;
     private static final double HUNDRED_YEARS = 100 * 8766;
@@ -58,10 +59,7 @@ final class DepartmentFigures {
                 rest(faults),
                 goes(course, all),
                 times(course),
-                all.stream()
-                        .filter(f -> f.jobs() > 0.005 || f.share().mean() > 0.004)
-                        .map(this::line)
-                        .toList(),
+                table(all),
                 byTime,
                 time(exposure),
                 undated(),
@@ -70,6 +68,17 @@ final class DepartmentFigures {
                 to < jobs.size() ? page + 1 : 0,
                 person,
                 trouble);
+    }
+
+    /** The likeliest, and all that a job tells of. */
+    private List<DepartmentView.Line> table(List<Failure> all) {
+        List<DepartmentView.Line> table = new ArrayList<>();
+        for (Failure f : all) {
+            if (f.jobs() > 0.005 || table.size() < LISTED && !Double.isNaN(f.share().low())) {
+                table.add(line(f));
+            }
+        }
+        return table;
     }
 
     private List<DepartmentView.Chip> chips() {
@@ -187,7 +196,7 @@ final class DepartmentFigures {
                 Spoken.number(100 * f.share().mean(), 0.1),
                 Spoken.number(100 * f.share().low(), 0.1) + "–"
                         + Spoken.number(100 * f.share().high(), 0.1),
-                Spoken.number(f.jobs(), 0.1),
+                f.jobs() < 0.05 ? "–" : Spoken.number(f.jobs(), 0.1),
                 time == null
                         ? ""
                         : String.format(
