@@ -29,6 +29,8 @@ public final class Asking {
     private static final double DISCREPANCY_OF_TEMPERATURE = 0.01;
     /** The same for a meter on parts whose resistance is drawn within its tolerance. */
     private static final double DISCREPANCY_OF_OHMS = 0.005;
+    /** The same for a meter on the mains: the house gives it, no law of the twin comes between. */
+    private static final double DISCREPANCY_OF_VOLTS = 0.01;
 
     /** How often the twin has another word than the machine, being off near where one word passes into the next. */
     private static final double DISCREPANCY_OF_WORDS = 0.02;
@@ -81,6 +83,7 @@ public final class Asking {
         return switch (dimension) {
             case TEMPERATURE -> DISCREPANCY_OF_TEMPERATURE;
             case RESISTANCE -> DISCREPANCY_OF_OHMS;
+            case VOLTAGE -> DISCREPANCY_OF_VOLTS;
             default -> DISCREPANCY;
         };
     }

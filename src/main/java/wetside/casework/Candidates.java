@@ -28,7 +28,10 @@ public final class Candidates {
     private static final double HEALTHY_SHARE = 0.3;
     /** Minutes to explain to an owner that all is well. */
     private static final double EXPLAIN_MINUTES = 5;
-    /** What it costs to have told an owner so wrongly: a second call, and trust. Assumed, in minutes of the person. */
+    /**
+     * What it costs to have told an owner wrongly that nothing is wrong, or that a part is: a second call, and trust. Assumed,
+     * in minutes of the person; a part's price and work come on top.
+     */
     private static final double WRONGLY_TOLD = 100;
 
     private Candidates() {}
@@ -51,8 +54,8 @@ public final class Candidates {
     }
 
     private static Candidate healthy() {
-        Effort explain = new Effort(EXPLAIN_MINUTES, WRONGLY_TOLD, Set.of(), Hazard.NONE, Who.OWNER);
-        Repair repair = new Repair(EXPLAIN, "tell the owner that this is normal, and why", explain, 1);
+        Effort explain = new Effort(EXPLAIN_MINUTES, 0, Set.of(), Hazard.NONE, Who.OWNER);
+        Repair repair = new Repair(EXPLAIN, "tell the owner that this is normal, and why", explain, 1, WRONGLY_TOLD);
         Cause cause = new Cause(HEALTHY, "works as it should", HEALTHY_SHARE, "", repair);
         return new Candidate(cause, Optional.empty(), Optional.empty(), Optional.empty());
     }
@@ -69,7 +72,8 @@ public final class Candidates {
         Who who = who(r.who());
         Hazard hazard = who == Who.OWNER ? Hazard.NONE : who == Who.ELECTRICIAN ? Hazard.LIVE : Hazard.INSIDE;
         Effort effort = new Effort(r.minutes(), r.money(), panels, hazard, who);
-        Repair repair = new Repair(c.id() + ": " + r.does(), c.name() + ": " + r.does(), effort, r.works());
+        double needless = r.money() > 0 ? WRONGLY_TOLD : 0;
+        Repair repair = new Repair(c.id() + ": " + r.does(), c.name() + ": " + r.does(), effort, r.works(), needless);
         Cause cause = new Cause(c.id() + ": " + f.name(), c.name() + ": " + f.name(), weight, c.id(), repair);
         return new Candidate(cause, Optional.of(c.id()), Optional.of(f), Optional.of(words));
     }

@@ -10,8 +10,9 @@ import java.util.List;
  * @param words what is done, for people
  * @param effort what it takes, the trial afterwards included
  * @param works probability that it removes the cause when the cause is there
+ * @param needless what it costs beside its effort when none of its causes was there: a second call, trust
  */
-public record Repair(String id, String words, Effort effort, double works) {
+public record Repair(String id, String words, Effort effort, double works, double needless) {
     /** Between the ids of repairs that are done together. */
     private static final String AND = " + ";
 
@@ -19,12 +20,24 @@ public record Repair(String id, String words, Effort effort, double works) {
         if (!(works > 0 && works <= 1)) {
             throw new IllegalArgumentException("repair " + id + " works with probability " + works);
         }
+        if (!(needless >= 0)) {
+            throw new IllegalArgumentException("repair " + id + " costs " + needless + " when it is not needed");
+        }
+    }
+
+    /** One that only costs its effort when it was not needed. */
+    public Repair(String id, String words, Effort effort, double works) {
+        this(id, words, effort, works, 0);
     }
 
     /** Both repairs, for a pair of causes. */
     public Repair and(Repair other) {
         return new Repair(
-                id + AND + other.id, words + "; and " + other.words, effort.and(other.effort), works * other.works);
+                id + AND + other.id,
+                words + "; and " + other.words,
+                effort.and(other.effort),
+                works * other.works,
+                needless + other.needless);
     }
 
     /** Ids of the repairs done together; its own when it is one. */

@@ -132,16 +132,15 @@ final class Course {
     /** Does a repair; true when nothing is left to mend. */
     private boolean repaired(String id, Situation now) {
         List<Cause> causes = library().causes();
-        Repair repair = causes.stream()
-                .map(Cause::repair)
-                .filter(r -> r.id().equals(id))
-                .findFirst()
-                .orElseThrow();
+        Repair repair = alone(id);
         spend(repair.effort(), now);
         boolean explains = id.equals(Candidates.EXPLAIN);
         touched |= !explains;
         for (String part : repair.parts()) {
-            wrongParts += !explains && !isNeeded(part) && costsParts(part) ? 1 : 0;
+            if (!isNeeded(part)) {
+                cost += alone(part).needless();
+                wrongParts += alone(part).effort().money() > 0 ? 1 : 0;
+            }
             long tries = posterior.observations().stream()
                     .filter(o -> o.kind() == Observation.Kind.STILL_BAD)
                     .filter(o -> Repair.parts(o.about()).contains(part))
@@ -165,9 +164,11 @@ final class Course {
         return library().causes().get(cause).repair().id().equals(repair);
     }
 
-    private boolean costsParts(String repair) {
+    private Repair alone(String id) {
         return library().causes().stream()
                 .map(Cause::repair)
-                .anyMatch(r -> r.id().equals(repair) && r.effort().money() > 0);
+                .filter(r -> r.id().equals(id))
+                .findFirst()
+                .orElseThrow();
     }
 }

@@ -51,7 +51,8 @@ final class Decision {
         }
         ToDoubleFunction<Map.Entry<Repair, Double>> worth = policy == Policy.LIKELIEST
                 ? Map.Entry::getValue
-                : e -> e.getValue() / Math.max(1e-9, situation.cost(e.getKey().effort()));
+                : e -> e.getValue()
+                        / Math.max(1e-9, situation.cost(e.getKey().effort()) + e.getKey().needless());
         return chances.entrySet().stream()
                 .filter(e -> e.getValue() >= WORTH_TRYING)
                 .max(Comparator.comparingDouble(worth))

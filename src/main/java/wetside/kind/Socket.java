@@ -32,8 +32,9 @@ public final class Socket implements Kind {
             List.of(VOLTAGE, LINE, NEUTRAL, EARTH));
 
     private static final List<Fault> FAULTS = List.of(
-            Fault.wrongInstallation("low voltage", 1.5, times(VOLTAGE, 0.93, 0.84)),
-            Fault.wrongInstallation("high voltage", 0.3, times(VOLTAGE, 1.06, 1.11)),
+            // what a supply may be by standard, ± 10 % (IEC 60038), is no fault
+            Fault.wrongInstallation("low voltage", 1.5, times(VOLTAGE, 0.90, 0.82)),
+            Fault.wrongInstallation("high voltage", 0.3, times(VOLTAGE, 1.10, 1.15)),
             Fault.wrongInstallation("no earth", 0.5, set(EARTH, Ohms.OPEN)),
             Fault.of("worn contacts", 0.8, log(LINE, 2, 12)),
             Fault.of("dead", 1.0, set(VOLTAGE, 0)));

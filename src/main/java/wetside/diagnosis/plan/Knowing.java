@@ -24,7 +24,8 @@ final class Knowing {
         this.need = need;
         handover = situation.handover();
         needed = new double[plan.repairs().size() + 1];
-        double mending = known(shares, 0);
+        need.of(shares, needed);
+        double mending = sum(plan.trying());
         double otherwise = handover > 0 ? Math.min(mending, handover) : mending;
         Outlook.Doubt doubt = need.doubt(shares);
         double[] cost = questions.stream()
@@ -63,7 +64,10 @@ final class Knowing {
     /** Expected cost of the repair needed when somebody tells which it is. */
     double known(double[] shares, long off) {
         need.of(shares, needed);
-        double[] costs = plan.mending(off);
+        return sum(plan.mending(off));
+    }
+
+    private double sum(double[] costs) {
         double sum = needed[need.none()] * costs[need.none()];
         for (int r = 0; r < need.none(); r++) {
             sum += needed[r] * costs[plan.isTried(r) ? need.none() : r];

@@ -222,7 +222,7 @@ final class LookAhead {
             int best = -1;
             double most = 0;
             for (int r = 0; r < plan.repairs().size(); r++) {
-                double worth = plan.isTried(r) || r == first ? 0 : plan.chance(from, r) / plan.cost(r, off);
+                double worth = plan.isTried(r) || r == first ? 0 : worth(plan.chance(from, r), r, off);
                 best = worth > most ? r : best;
                 most = Math.max(most, worth);
             }
@@ -232,6 +232,10 @@ final class LookAhead {
             }
         }
         return least;
+    }
+
+    private double worth(double chance, int r, long off) {
+        return chance / plan.attempt(r, 0, off);
     }
 
     /** Expected cost of a question and {@code steps} more; at least {@code enough} when it is not less. */
@@ -252,7 +256,7 @@ final class LookAhead {
     /** Expected cost of a repair and {@code steps} more. */
     private double mend(int r, double[] from, long off, int steps) {
         double chance = plan.chance(from, r);
-        double cost = plan.cost(r, off);
+        double cost = plan.attempt(r, chance, off);
         if (chance > 1 - NEVER) {
             return cost;
         }

@@ -128,7 +128,8 @@ public final class NextStep {
         }
         double bits = Shares.bits(chance, 1 - chance);
         double cost = plan.cost(r, 0);
-        return step(Step.Sort.REPAIR, repair.id(), repair.words(), repair.effort(), cost, cost + rest, bits);
+        double expected = plan.attempt(r, chance, 0) + rest;
+        return step(Step.Sort.REPAIR, repair.id(), repair.words(), repair.effort(), cost, expected, bits);
     }
 
     private Step callIn() {

@@ -31,7 +31,10 @@ final class RepairPlan {
     private final List<Repair> repairs = new ArrayList<>();
     private final int[] repairOf;
     private final double[] works;
+    /** With what each costs when it is not needed: the best order goes by that. */
     private final double[] cost;
+
+    private final double[] needless;
     private final long[] panels;
     private final long[] panelSets;
     private final double[] panelCost;
@@ -71,8 +74,9 @@ final class RepairPlan {
         for (int set = 0; set < openingOf.length; set++) {
             openingOf[set] = sum(set);
         }
+        needless = repairs.stream().mapToDouble(Repair::needless).toArray();
         cost = repairs.stream()
-                .mapToDouble(repair -> Math.max(1e-9, situation.rates().of(repair.effort())))
+                .mapToDouble(repair -> Math.max(1e-9, situation.rates().of(repair.effort())) + repair.needless())
                 .toArray();
         panels = repairs.stream().mapToLong(repair -> mask(repair.effort())).toArray();
         panelSets = Arrays.stream(panels).filter(set -> set != 0).distinct().toArray();
@@ -103,9 +107,14 @@ final class RepairPlan {
         return mask;
     }
 
-    /** Cost of a repair with these panels off beside those of the situation. */
+    /** Cost of a repair that is needed, with these panels off beside those of the situation. */
     double cost(int repair, long off) {
-        return cost[repair] + opening(panels[repair] & ~off);
+        return cost[repair] - needless[repair] + opening(panels[repair] & ~off);
+    }
+
+    /** Expected cost of trying a repair that mends the machine with this chance. */
+    double attempt(int repair, double chance, long off) {
+        return cost[repair] - chance / works[repair] * needless[repair] + opening(panels[repair] & ~off);
     }
 
     double works(int repair) {
@@ -179,10 +188,19 @@ final class RepairPlan {
         return mending.computeIfAbsent(off, this::mendingAfter);
     }
 
+    /** The same for repairs nobody knows to be the right ones, panels as they are. */
+    double[] trying() {
+        double[] costs = mendingAfter(0);
+        for (int r = 0; r < repairs.size(); r++) {
+            costs[r] = Math.min(callIn, costs[r] + needless[r]);
+        }
+        return costs;
+    }
+
     private double[] mendingAfter(long off) {
         double[] costs = new double[repairs.size() + 1];
         for (int r = 0; r < repairs.size(); r++) {
-            double mend = cost[r] + opening(panels[r] & ~off) + (1 - works[r]) * callIn;
+            double mend = cost[r] - needless[r] + opening(panels[r] & ~off) + (1 - works[r]) * callIn;
             costs[r] = Math.min(callIn, mend);
         }
         costs[repairs.size()] = callIn;
@@ -222,7 +240,7 @@ final class RepairPlan {
                 break;
             }
             done[next] = true;
-            spent += left * (cost[next] + opening(panels[next] & ~open));
+            spent += left * (cost[next] + opening(panels[next] & ~open)) - need[next] * needless[next];
             left = Math.max(0, left - chance[next]);
             least = Math.min(least, spent + left * call);
             if ((panels[next] & ~open) != 0) {

@@ -121,6 +121,19 @@ class NextStepTest {
                 .isEmpty();
     }
 
+    /** Telling is quick and mostly right: 5 + 0.3 (100 + 20) against 20 + 0.7 5. Told rightly it costs its minutes and no more. */
+    @Test
+    void whatIsDearWhenNotNeededWaits() {
+        Cause told = new Cause("fine", "?", 0.7, "", new Repair("explain", "tell", money(5), 1, 100));
+        Library library = Toy.library(
+                List.of(told, Toy.cause("worn", 0.3, money(20))), List.of(), new float[0][], new float[0][]);
+        Advice advice = advise(library, Situation.of(Who.TECHNICIAN).with(PLAIN));
+        assertThat(advice.best().id()).isEqualTo("mend worn");
+        assertThat(advice.best().expectedCost()).isEqualTo(23.5, within(1e-9));
+        assertThat(find(advice, "explain").expectedCost()).isEqualTo(41, within(1e-9));
+        assertThat(find(advice, "explain").cost()).isEqualTo(5, within(1e-9));
+    }
+
     @Test
     void handingOverWinsWhenRepairsCostMore() {
         Advice advice = advise(pressTest(), Situation.of(Who.TECHNICIAN).with(PLAIN.callIn(20)));
