@@ -31,8 +31,8 @@ final class AdviceCase {
         this.draws = draws;
         List<Cause> all = new ArrayList<>();
         for (int c = 0; c < causes; c++) {
-            Effort effort = new Effort(
-                    10 + random.nextInt(60), random.nextInt(80), panel(2), Hazard.INSIDE, Who.TECHNICIAN);
+            Effort effort =
+                    new Effort(10 + random.nextInt(60), random.nextInt(80), panel(2), Hazard.INSIDE, Who.TECHNICIAN);
             all.add(new Cause("c" + c, "", 0.2 + random.nextDouble(), "", new Repair("r" + c, "", effort, 0.95)));
         }
         List<Question> asked = new ArrayList<>();

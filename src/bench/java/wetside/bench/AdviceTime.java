@@ -20,9 +20,7 @@ public final class AdviceTime {
 
     public static void main(String[] arguments) {
         int[] size = Arrays.stream(arguments).mapToInt(Integer::parseInt).toArray();
-        AdviceCase made = size.length == 3
-                ? new AdviceCase(size[0], size[1], size[2])
-                : new AdviceCase(250, 120, 128);
+        AdviceCase made = size.length == 3 ? new AdviceCase(size[0], size[1], size[2]) : new AdviceCase(250, 120, 128);
         Inference inference = Inference.of(made.library());
         double first = time(() -> NextStep.advise(inference.posterior(Observations.none()), SITUATION));
         System.out.printf(Locale.ROOT, "first %.0f ms%n", first);

@@ -50,7 +50,8 @@ final class StepText {
             for (String part : Repair.parts(step.id())) {
                 session.mending(part)
                         .flatMap(Candidate::words)
-                        .ifPresent(w -> new RemedyText(console, session).safety(w.remedy(), step.effort().panels()));
+                        .ifPresent(w -> new RemedyText(console, session)
+                                .safety(w.remedy(), step.effort().panels()));
             }
         }
         Table table = new Table("rlrl");

@@ -1,8 +1,6 @@
 package wetside.diagnosis.inference;
 
-import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.List;
 import wetside.diagnosis.Answering;
 import wetside.diagnosis.Question;
 

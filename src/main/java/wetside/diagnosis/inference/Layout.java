@@ -38,7 +38,8 @@ final class Layout {
         options = new int[stride];
         int next = 0;
         for (int q : choices) {
-            options[q] = ((Answering.Choice) questions.get(q).answering()).options().size();
+            options[q] =
+                    ((Answering.Choice) questions.get(q).answering()).options().size();
             optionsAt[q] = next;
             next += options[q] + 1;
         }

@@ -31,7 +31,8 @@ final class Knowing {
         double[] cost = questions.stream()
                 .mapToDouble(q -> q.cost(plan.opening(q.panels())))
                 .toArray();
-        double[] ofRepair = questions.stream().mapToDouble(Outlook::bitsOfRepair).toArray();
+        double[] ofRepair =
+                questions.stream().mapToDouble(Outlook::bitsOfRepair).toArray();
         double[] ofCause = questions.stream().mapToDouble(Outlook::bits).toArray();
         price = new Price(
                 Price.perBit(cost, ofRepair, doubt.repair(), otherwise),

@@ -71,8 +71,7 @@ public final class NextStep {
 
     private Advice advice() {
         Knowing knowing = new Knowing(plan, need, situation, inPlay.shares(), open);
-        List<Step> steps =
-                new ArrayList<>(LookAhead.revised(oneAhead(knowing), open, inPlay, situation, knowing));
+        List<Step> steps = new ArrayList<>(LookAhead.revised(oneAhead(knowing), open, inPlay, situation, knowing));
         Outcomes outcomes = new Outcomes(inPlay);
         for (int i = 0; i < Math.min(EXPLAINED, steps.size()); i++) {
             steps.set(i, explained(steps.get(i), outcomes));

@@ -91,8 +91,7 @@ class SmallProblemsTest {
      * the third in a thousand that has all three.
      */
     private record Together(Posterior start, double best) {
-        static final Situation SITUATION =
-                Situation.of(Who.TECHNICIAN).with(new Rates(1, Map.of(), 0, Map.of(), 1000));
+        static final Situation SITUATION = Situation.of(Who.TECHNICIAN).with(new Rates(1, Map.of(), 0, Map.of(), 1000));
 
         static Together of(double[] chance, double[] cost) {
             List<Cause> causes = new ArrayList<>();
@@ -198,14 +197,13 @@ class SmallProblemsTest {
         List<Question> questions = List.of(
                 new Question("live", "?", answering, live), new Question("shut", "?", answering, Effort.minutes(5)));
         Library library = Toy.library(
-                List.of(Toy.cause("a", 1), Toy.cause("b", 1)),
-                questions,
-                new float[][] {{0, 0}},
-                new float[][] {{1, 1}});
+                List.of(Toy.cause("a", 1), Toy.cause("b", 1)), questions, new float[][] {{0, 0}}, new float[][] {{1, 1}
+                });
         Posterior start = Inference.of(library, Assumptions.TEXTBOOK).posterior(Observations.none());
         Rates usual = Rates.USUAL;
         Rates reckless = new Rates(1, Map.of(), usual.otherPanel(), Map.of(), usual.callIn());
-        assertThat(NextStep.advise(start, Situation.of(Who.TECHNICIAN)).best().id()).isEqualTo("shut");
+        assertThat(NextStep.advise(start, Situation.of(Who.TECHNICIAN)).best().id())
+                .isEqualTo("shut");
         assertThat(NextStep.advise(start, Situation.of(Who.TECHNICIAN).with(reckless))
                         .best()
                         .id())
