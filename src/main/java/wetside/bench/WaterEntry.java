@@ -166,6 +166,13 @@ public final class WaterEntry {
         return true;
     }
 
+    /** What a pen says alone makes no water, but is no mistake either: it is where most begin. */
+    boolean isPenOnly() {
+        return !text(field(Content.CONDUCTIVITY)).isEmpty()
+                && List.of(Content.values()).stream()
+                        .allMatch(c -> c == Content.CONDUCTIVITY || text(field(c)).isEmpty());
+    }
+
     /** Units to choose from for a content, drops among them where there are drop tests. */
     static List<String> units(Content c) {
         List<String> all = new ArrayList<>(c.units());

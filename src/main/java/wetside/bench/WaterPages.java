@@ -116,6 +116,7 @@ public final class WaterPages implements Routes {
             known.put(
                     "conductivity",
                     String.format(Locale.ROOT, "%.0f", 1e4 * s.onRegister().waterConductivity()));
+            known.put("conductivity-unit", "µS/cm");
         }
         return WaterEntry.of(known);
     }
@@ -145,7 +146,7 @@ public final class WaterPages implements Routes {
 
     /** Empty where there is no water in it; what is wrong is told by field. */
     private Optional<Case> made(Subject s, WaterEntry entry, Map<String, String> troubles) {
-        if (entry.isEmpty()) {
+        if (entry.isEmpty() || entry.isPenOnly()) {
             return Optional.empty();
         }
         try {

@@ -6,11 +6,15 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import wetside.analysis.Content;
 import wetside.feedwater.Advice;
 import wetside.feedwater.Verdict;
 import wetside.shop.KeptWater;
+import wetside.units.Dimension;
 import wetside.units.Display;
+import wetside.units.Unit;
 
 /**
  * The water page as its template shows it.
@@ -40,6 +44,9 @@ public record WaterView(
         KeptWater kept,
         String person,
         Display units) {
+    private static final Pattern LIME = Pattern.compile("([\\d.]+(?: → [\\d.]+)?) mg/l CaCO3( \\([^)]*\\))?");
+    private static final Pattern NUMBER = Pattern.compile("\\d+(?:\\.\\d+)?");
+
     /** A quantity that may have been measured. */
     public record Field(String name, String words, String value, List<String> units, String unit, String trouble) {}
 
@@ -84,6 +91,23 @@ public record WaterView(
                     trouble(name)));
         }
         return fields;
+    }
+
+    /** A sentence of ours with measures as this reader wants them: hardness is computed as lime, and shown as it was asked for. */
+    public String words(String text) {
+        Unit lime = Dimension.HARDNESS.unit("mg/l CaCO3").orElseThrow();
+        Unit wanted = units.unit(Dimension.HARDNESS);
+        String turned = LIME.matcher(text).replaceAll(m -> {
+            String range = m.group(2) == null ? "" : m.group(2);
+            return Matcher.quoteReplacement(
+                    numbers(m.group(1), lime, wanted) + " " + wanted.symbol() + numbers(range, lime, wanted));
+        });
+        return units.prose(turned);
+    }
+
+    private static String numbers(String text, Unit from, Unit to) {
+        return NUMBER.matcher(text)
+                .replaceAll(n -> shown(to.fromSi(from.toSi(Double.parseDouble(n.group())))));
     }
 
     /** As it was typed; before that as this reader wants hardness. */

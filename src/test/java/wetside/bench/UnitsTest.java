@@ -64,7 +64,8 @@ class UnitsTest {
                 .contains("Hardness, °fH")
                 .contains("<dd>15.2 → ")
                 .contains("temperature, °F")
-                .doesNotContain(" °C");
+                .doesNotContain(" °C")
+                .doesNotContain("mg/l CaCO3 (");
     }
 
     @Test
