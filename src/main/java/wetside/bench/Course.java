@@ -125,10 +125,8 @@ final class Course implements Script.Hands {
     }
 
     private String part(String channel) {
-        return MachinePages.capital(subject.installed()
-                .machine()
-                .component(RunPanel.part(channel))
-                .name());
+        return MachinePages.capital(
+                subject.installed().machine().component(RunPanel.part(channel)).name());
     }
 
     /** Writes down what is to be seen now. */

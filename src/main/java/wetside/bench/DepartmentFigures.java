@@ -74,7 +74,8 @@ final class DepartmentFigures {
     private List<DepartmentView.Line> table(List<Failure> all) {
         List<DepartmentView.Line> table = new ArrayList<>();
         for (Failure f : all) {
-            if (f.jobs() > 0.005 || table.size() < LISTED && !Double.isNaN(f.share().low())) {
+            if (f.jobs() > 0.005
+                    || table.size() < LISTED && !Double.isNaN(f.share().low())) {
                 table.add(line(f));
             }
         }

@@ -155,8 +155,7 @@ public final class Drawings {
         }
         Optional<Fitted> chosen = part.flatMap(cabinet::part);
         List<Side> sides = from.map(List::of)
-                .orElseGet(() ->
-                        chosen.map(f -> CardSheet.sides(cabinet, f)).orElse(List.of(Side.REAR, Side.RIGHT)));
+                .orElseGet(() -> chosen.map(f -> CardSheet.sides(cabinet, f)).orElse(List.of(Side.REAR, Side.RIGHT)));
         List<Look> looks = new ArrayList<>();
         for (Side side : sides) {
             looks.add(look(s, cabinet, chosen, side, id -> query + "part=" + id, query));

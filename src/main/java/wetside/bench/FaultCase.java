@@ -77,8 +77,7 @@ public record FaultCase(
     /** The same as if this shop had closed nothing. */
     FaultCase byShippedRates() {
         ShopRates shipped = new ShopRates(rates.practice(), rates.complaint(), false, rates.now());
-        return new FaultCase(
-                address, fields, machine, plate, complaint, known, earlier, narrowed, job, shipped, place);
+        return new FaultCase(address, fields, machine, plate, complaint, known, earlier, narrowed, job, shipped, place);
     }
 
     /** What is known, as the inference takes it; what this machine cannot be asked (any more) says nothing. */

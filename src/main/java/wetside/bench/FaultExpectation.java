@@ -34,9 +34,7 @@ final class FaultExpectation {
 
     /** @param read what is being typed, null for nothing */
     FaultView.Expect of(Asking asking, Observation read) {
-        return asking.options().isEmpty()
-                ? rails(asking, read, rows(), would(asking, read))
-                : shares(asking, rows());
+        return asking.options().isEmpty() ? rails(asking, read, rows(), would(asking, read)) : shares(asking, rows());
     }
 
     /** Under some causes only, what was read among it. */
@@ -66,19 +64,12 @@ final class FaultExpectation {
             double to = Spoken.shown(asking, read.value() + error, units);
             boolean open = asking.dimension() == Dimension.RESISTANCE && asking.si(read.value()) >= Trial.OPEN * 0.99;
             mark = new Rails.Mark(
-                    value,
-                    to - value,
-                    open ? "open" : Spoken.number(value, step(asking, middle(asking), units)));
+                    value, to - value, open ? "open" : Spoken.number(value, step(asking, middle(asking), units)));
         }
         Rails rails = new Rails(
                 rows, mark, units.unit(asking.dimension()).symbol(), asking.dimension() == Dimension.PRESSURE);
         return new FaultView.Expect(
-                "What it should read if it is",
-                rails.wide(),
-                rails.narrow(),
-                List.of(),
-                List.of(),
-                would);
+                "What it should read if it is", rails.wide(), rails.narrow(), List.of(), List.of(), would);
     }
 
     /** Half width that holds nine readings of ten. */

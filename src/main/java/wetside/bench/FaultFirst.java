@@ -40,7 +40,8 @@ final class FaultFirst {
     }
 
     private static boolean isOpen(Asking a, Observations known, Who who) {
-        return a.question().effort().allowed(who) && known.about(a.question().id()).isEmpty();
+        return a.question().effort().allowed(who)
+                && known.about(a.question().id()).isEmpty();
     }
 
     private static boolean isEasy(Asking a) {

@@ -26,7 +26,11 @@ final class FaultOdd {
                 .toList();
         boolean offer = trial == null && !session.pairsWorth().isEmpty();
         return new FaultView.Odd(
-                lines, offer, running, words(trial, offer), running ? 100 * trial.done() / Math.max(1, trial.total()) : 0);
+                lines,
+                offer,
+                running,
+                words(trial, offer),
+                running ? 100 * trial.done() / Math.max(1, trial.total()) : 0);
     }
 
     private static FaultView.OddReading odd(

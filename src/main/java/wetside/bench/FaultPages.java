@@ -4,11 +4,9 @@ import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
 import io.javalin.http.NotFoundResponse;
-import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.OptionalDouble;
 import java.util.stream.Collectors;
 import wetside.casework.Answers;
 import wetside.casework.Asking;
@@ -18,11 +16,7 @@ import wetside.diagnosis.Repair;
 import wetside.diagnosis.Who;
 import wetside.diagnosis.inference.Posterior;
 import wetside.machine.MachineFile;
-import wetside.shop.Answer;
 import wetside.shop.Answered;
-import wetside.shop.Job;
-import wetside.shop.Outcomes;
-import wetside.shop.RegisteredMachine;
 import wetside.units.Display;
 
 /** Fault finding, on a job or free. Every answer is a form and every page a link; a script only swaps the middle. */
@@ -123,7 +117,9 @@ public final class FaultPages implements Routes {
     private void show(Context context, FaultCase about) {
         FaultViews views = views(context, about);
         Ground ground = ground(about);
-        if (ground.isPairing(about.id()) && views.session() != null && !views.session().isExplained()) {
+        if (ground.isPairing(about.id())
+                && views.session() != null
+                && !views.session().isExplained()) {
             ground.tryPairs(views.knowledge(), libraries.behind());
         }
         FaultView view = views.view(new FaultViews.Wanted(
@@ -154,8 +150,8 @@ public final class FaultPages implements Routes {
             throw new NotFoundResponse();
         }
         Display units = Frame.units(context);
-        Session without = session.knowing(
-                session.observations().without(asking.question().id()));
+        Session without =
+                session.knowing(session.observations().without(asking.question().id()));
         Observation typed = FaultViews.typed(asking, FaultCases.given(context, "reading"), units);
         pages.piece(context, "faultexpect", new FaultExpectation(without, units).of(asking, typed));
     }
@@ -193,8 +189,9 @@ public final class FaultPages implements Routes {
         String said = form.text("said", LONGEST);
         if (!said.equals(FaultCase.STILL_BAD)) {
             said = understood(context, about, asked, said.isEmpty() ? form.needed("reading", 40) : said);
-        } else if (!Repair.parts(asked).stream().allMatch(part -> ground(about).casework.candidates().stream()
-                .anyMatch(c -> c.cause().repair().id().equals(part)))) {
+        } else if (!Repair.parts(asked).stream()
+                .allMatch(part -> ground(about).casework.candidates().stream()
+                        .anyMatch(c -> c.cause().repair().id().equals(part)))) {
             throw new BadForm("Nothing on this machine is mended by '" + asked + "'");
         }
         if (about.job() != null) {

@@ -86,7 +86,8 @@ final class FaultPlace {
         }
         boolean bare = typed.matches("[+-]?\\d+([.,]\\d+)?");
         String text = bare
-                ? typed.replace(',', '.') + " " + Display.METRIC.unit(fact.dimension()).symbol()
+                ? typed.replace(',', '.') + " "
+                        + Display.METRIC.unit(fact.dimension()).symbol()
                 : typed;
         try {
             known.put(fact, fact.parse(text).si());

@@ -163,8 +163,7 @@ public record FaultView(
      * @param silent  answers that say nothing of it, in words; "" for none
      * @param parting what would part it from the likeliest, null when it is the likeliest or nothing would
      */
-    public record Why(
-            String title, String share, String says, List<Reason> reasons, String silent, Parting parting) {}
+    public record Why(String title, String share, String says, List<Reason> reasons, String silent, Parting parting) {}
 
     /** @param expect what it should have read, null where nothing is expected */
     public record Reason(String mark, String words, String strength, Expect expect) {}

@@ -104,7 +104,9 @@ final class FaultViews {
         if (session != null) {
             return step(session, wanted, chosen);
         }
-        return early == null || early.casework().candidates().size() < ground.casework.candidates().size() / SOME
+        return early == null
+                        || early.casework().candidates().size()
+                                < ground.casework.candidates().size() / SOME
                 ? first(chosen)
                 : begun(early, chosen);
     }
@@ -112,8 +114,8 @@ final class FaultViews {
     /** While the twin has hardly run: what is asked early whatever it is; null when nothing of it is left. */
     private FaultView.Step first(Optional<Asking> chosen) {
         List<FaultFirst.First> first = FaultFirst.of(ground.casework, about.complaint(), observations, who);
-        FaultFirst.First best = chosen.map(a -> new FaultFirst.First(a, false))
-                .orElse(first.isEmpty() ? null : first.get(0));
+        FaultFirst.First best =
+                chosen.map(a -> new FaultFirst.First(a, false)).orElse(first.isEmpty() ? null : first.get(0));
         if (best == null) {
             return null;
         }
@@ -205,9 +207,12 @@ final class FaultViews {
         PairTrial trial = ground.trial(knowledge);
         boolean running = trial != null && !trial.isOver();
         long percent = Math.min(100, Math.round(100.0 * s.done() / Math.max(1, s.total())));
-        String token = s.drawn() + (s.drawn() == 0 ? "." + s.causes() : "") + (s.paused() ? " paused" : "")
+        String token = s.drawn()
+                + (s.drawn() == 0 ? "." + s.causes() : "")
+                + (s.paused() ? " paused" : "")
                 + (trial == null ? "" : running ? " pairs " + trial.done() : " pairs");
-        return new FaultView.Sharp(s.isOver() && !running, token, s.drawn() == 0, s.paused(), words(s, percent), percent);
+        return new FaultView.Sharp(
+                s.isOver() && !running, token, s.drawn() == 0, s.paused(), words(s, percent), percent);
     }
 
     private static String words(Sharpness s, long percent) {
@@ -215,7 +220,8 @@ final class FaultViews {
             return "The twin of this machine failed; the log says more.";
         }
         if (s.drawn() == 0) {
-            String causes = Math.max(s.causes(), s.done() * s.all() / Math.max(1, s.total())) + " of " + s.all() + " causes";
+            String causes =
+                    Math.max(s.causes(), s.done() * s.all() / Math.max(1, s.total())) + " of " + s.all() + " causes";
             return s.paused() ? "Stopped after " + causes : causes + left(s.minutes());
         }
         String from = "From " + s.drawn() + " simulated machines for each cause";
@@ -266,7 +272,8 @@ final class FaultViews {
         return next == null
                 ? steps.asking(chosen.orElseThrow(), null, "Because you asked for it.", another, others)
                 : switch (next.sort()) {
-                    case ASK -> steps.asking(ground.casework.asking(next.id()).orElseThrow(), next, "", another, others);
+                    case ASK ->
+                        steps.asking(ground.casework.asking(next.id()).orElseThrow(), next, "", another, others);
                     case REPAIR -> steps.repair(next, another, others);
                     case CALL_IN -> steps.callIn(another, others);
                 };

@@ -131,7 +131,9 @@ final class Feed {
                     cells.add(
                             values == null
                                     ? "null"
-                                    : shown(reading, values[run.course().history().column(reading)]));
+                                    : shown(
+                                            reading,
+                                            values[run.course().history().column(reading)]));
                 }
             }
             rows.add("[" + String.join(",", cells) + "]");

@@ -15,8 +15,7 @@ import wetside.units.Display;
  * @param choice what units can be chosen, and which are
  * @param here   address of the page
  */
-public record Frame(
-        String title, String menu, Display units, String assets, List<Units.Choice> choice, String here) {
+public record Frame(String title, String menu, Display units, String assets, List<Units.Choice> choice, String here) {
     /** The menu, in its order: name and address. */
     public static final List<Entry> MENU = List.of(
             new Entry("Jobs", "/jobs"),

@@ -132,10 +132,11 @@ final class Ground {
     }
 
     private Inference inference(Knowledge known) {
-        return weighted.computeIfAbsent(List.of(known.earlier().entered(), known.rates().key()), key -> {
-            Inference shipped = narrowed(known.earlier());
-            return shipped.weighted(known.rates().on(shipped.library()));
-        });
+        return weighted.computeIfAbsent(
+                List.of(known.earlier().entered(), known.rates().key()), key -> {
+                    Inference shipped = narrowed(known.earlier());
+                    return shipped.weighted(known.rates().on(shipped.library()));
+                });
     }
 
     private Inference narrowed(Observations earlier) {
@@ -162,7 +163,8 @@ final class Ground {
         try {
             int have = drawn();
             synchronized (this) {
-                from = Math.max(signing.done(), (long) have * casework.candidates().size());
+                from = Math.max(
+                        signing.done(), (long) have * casework.candidates().size());
                 fromAt = System.nanoTime();
             }
             int next = Math.min(most, have < Draws.BLOCK ? have + FIRST : have + Draws.BLOCK);

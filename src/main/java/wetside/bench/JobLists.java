@@ -40,9 +40,7 @@ public final class JobLists {
     public record Lists(Map<String, List<Asking>> askings, List<String> causes, Display units, boolean ofCauses) {
         /** What a procedure is answered with: its unit, or its words. */
         public String answeredBy(Asking a) {
-            return a.options().isEmpty()
-                    ? units.unit(a.dimension()).symbol()
-                    : String.join(" / ", a.options());
+            return a.options().isEmpty() ? units.unit(a.dimension()).symbol() : String.join(" / ", a.options());
         }
     }
 

@@ -13,8 +13,10 @@ import java.util.Map;
 import java.util.Optional;
 import wetside.casework.Answers;
 import wetside.casework.Asking;
+import wetside.casework.Candidates;
 import wetside.casework.Casework;
 import wetside.casework.Expected;
+import wetside.machine.Wording;
 import wetside.shop.Conflict;
 import wetside.shop.Job;
 import wetside.shop.JobState;
@@ -109,8 +111,26 @@ final class JobPages implements Routes {
     private void move(Job job, Form form, long version, Context context) {
         JobState to = form.choice("state", JobState.values(), JobState::words);
         if (to != job.state()) {
-            workshop.jobs().move(job.number(), to, form.person(), version);
+            String why = to == JobState.DONE ? unproved(job, form) : "";
+            workshop.jobs().move(job.number(), to, why, form.person(), version);
         }
+    }
+
+    /** A machine that was at fault goes with all proved, or somebody says why not and it stays written down. */
+    private String unproved(Job job, Form form) {
+        if (job.finding().isEmpty() || job.finding().equals(Candidates.HEALTHY)) {
+            return "";
+        }
+        Optional<Casework> casework =
+                JobView.casework(workshop, workshop.register().machine(job.machineId()));
+        List<String> open = Proof.of(casework, job.finding(), workshop.jobs().timeline(job.id()))
+                .open();
+        String why = form.text("why", 400);
+        if (!open.isEmpty() && why.isEmpty()) {
+            throw new BadForm(Wording.sentence(String.join(", ", open))
+                    + " Prove it first, or say below why the machine goes all the same");
+        }
+        return open.isEmpty() ? "" : Wording.sentence(String.join(", ", open)) + " " + Wording.sentence(why);
     }
 
     private void assign(Job job, Form form, long version, Context context) {

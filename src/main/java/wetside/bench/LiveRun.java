@@ -44,8 +44,7 @@ final class LiveRun implements Runnable {
     private String trouble = "";
 
     /** What there is to see at one moment; nothing in it changes any more. */
-    record Picture(
-            double speed, double pace, boolean paused, boolean hurrying, String trouble, Course.Moment at) {}
+    record Picture(double speed, double pace, boolean paused, boolean hurrying, String trouble, Course.Moment at) {}
 
     /** @param map whose lines the flows are told for */
     LiveRun(Subject subject, MachineMap map) {

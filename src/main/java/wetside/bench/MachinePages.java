@@ -222,7 +222,8 @@ public final class MachinePages implements Routes {
         List<Choice> sides = new ArrayList<>();
         sides.add(new Choice("two sides", with(state, SIDE, null) + kept, !state.containsKey(SIDE)));
         for (Side x : drawings.sides(s)) {
-            sides.add(new Choice(x.word(), with(state, SIDE, x.word()) + kept, x.word().equals(state.get(SIDE))));
+            sides.add(new Choice(
+                    x.word(), with(state, SIDE, x.word()) + kept, x.word().equals(state.get(SIDE))));
         }
         return sides;
     }

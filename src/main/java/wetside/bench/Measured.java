@@ -76,7 +76,9 @@ public record Measured(Reading reading, RailBox rail) {
      */
     static Reading.Taken taken(Asking asking, String phase, String typed, Expected e, Display units) {
         boolean bare = asking.options().isEmpty() && typed.matches("-?\\d+([.,]\\d+)?");
-        String whole = bare ? typed.replace(',', '.') + " " + units.unit(asking.dimension()).symbol() : typed;
+        String whole = bare
+                ? typed.replace(',', '.') + " " + units.unit(asking.dimension()).symbol()
+                : typed;
         Observation o = Answers.parse(asking, whole);
         String said = Answers.words(asking, o);
         boolean number = o.kind() == Observation.Kind.NUMBER;

@@ -93,6 +93,14 @@ public record Proof(List<Item> items) {
         return items.stream().filter(i -> i.result().equals("failed")).count();
     }
 
+    /** What nobody should sign for in silence: what has failed, and what an electrician has still to prove. */
+    public List<String> open() {
+        return items.stream()
+                .filter(i -> i.result().equals("failed") || !i.passed() && i.level() == Level.QUALIFIED)
+                .map(i -> i.what() + (i.result().isEmpty() ? " not proved" : " failed"))
+                .toList();
+    }
+
     /** The first that has not passed; "" when all have. */
     public String next() {
         return items.stream()

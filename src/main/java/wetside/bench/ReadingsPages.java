@@ -100,8 +100,7 @@ public final class ReadingsPages implements Routes {
 
     private void show(Context context, Map<String, String> said) {
         Subject s = subjects.of(context);
-        pages.show(
-                context, "readings", "Readings to expect", "Readings", view(context, s, said, Frame.units(context)));
+        pages.show(context, "readings", "Readings to expect", "Readings", view(context, s, said, Frame.units(context)));
     }
 
     private View view(Context context, Subject s, Map<String, String> said, Display units) {
@@ -218,8 +217,8 @@ public final class ReadingsPages implements Routes {
             }
         }
         return new Row(
-                r.id(), r.name(), r.says(), r.level(), r.reads(), r.low(), r.high(), r.rail(), r.unit(), r.words(), r.usual(),
-                r.said(), flag);
+                r.id(), r.name(), r.says(), r.level(), r.reads(), r.low(), r.high(), r.rail(), r.unit(), r.words(),
+                r.usual(), r.said(), flag);
     }
 
     static double parsed(String typed) {
@@ -278,8 +277,9 @@ public final class ReadingsPages implements Routes {
             Unit typed = units.unit(e.asking().dimension());
             Unit unit = Display.METRIC.unit(e.asking().dimension());
             if (e.isNumber() && !typed.equals(unit)) {
-                kept.computeIfPresent(e.asking().question().id(), (id, text) ->
-                        Spoken.figures(unit.fromSi(typed.toSi(parsed(text)))));
+                kept.computeIfPresent(
+                        e.asking().question().id(),
+                        (id, text) -> Spoken.figures(unit.fromSi(typed.toSi(parsed(text)))));
             }
         }
         return kept;

@@ -145,7 +145,9 @@ public final class RunPages implements Routes {
         List<Integer> charted = new ArrayList<>();
         String wanted = context.queryParam("show");
         for (String w : (wanted == null ? "" : wanted).split(",")) {
-            if (w.matches("\\d{1,4}") && run.course().history().column(Integer.parseInt(w)) >= 0 && charted.size() < 24) {
+            if (w.matches("\\d{1,4}")
+                    && run.course().history().column(Integer.parseInt(w)) >= 0
+                    && charted.size() < 24) {
                 charted.add(Integer.parseInt(w));
             }
         }

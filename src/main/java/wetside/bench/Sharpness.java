@@ -10,7 +10,15 @@ package wetside.bench;
  * @param broken  the twin failed; there will be no more
  */
 record Sharpness(
-        int drawn, int wanted, int causes, int all, long done, long total, double minutes, boolean paused, boolean broken) {
+        int drawn,
+        int wanted,
+        int causes,
+        int all,
+        long done,
+        long total,
+        double minutes,
+        boolean paused,
+        boolean broken) {
     /** Nothing changes any more unless somebody says so. */
     boolean isOver() {
         return drawn >= wanted || paused || broken;

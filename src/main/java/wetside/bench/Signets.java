@@ -19,7 +19,8 @@ public final class Signets {
             case "said" -> "M3 4h14v9H9l-4 4v-4H3z";
             case "state" -> "M3 10h13M11 5l5 5-5 5";
             case "assigned" -> "M10 3a3.500 3.500 0 1 1 0 7a3.500 3.500 0 1 1 0-7zM3.500 17c0-7 13-7 13 0";
-            case "work" -> "M12 8a4.500 4.500 0 0 1 5-5l-2.500 2.500l.5 2l2 .5L19.500 5.500M12 8L4 16.500l-1.500-1.500L10.500 6.500";
+            case "work" ->
+                "M12 8a4.500 4.500 0 0 1 5-5l-2.500 2.500l.5 2l2 .5L19.500 5.500M12 8L4 16.500l-1.500-1.500L10.500 6.500";
             case "finding", "proof" -> TICK;
             case "part" -> "M3 6.500L10 3l7 3.500v7L10 17l-7-3.500zM3 6.500l7 3.500l7-3.500M10 10v7";
             case "reading", "answer" -> GAUGE;

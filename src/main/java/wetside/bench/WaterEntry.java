@@ -32,7 +32,14 @@ public final class WaterEntry {
     static final List<String> USE = List.of("brewed", "steamed", "hot-water", "days");
 
     private static final Map<String, String> USE_LINES = Map.of(
-            "brewed", "brewed: %s VOLUME", "steamed", "steamed: %s kg", "hot-water", "hot water: %s VOLUME", "days", "days: %s");
+            "brewed",
+            "brewed: %s VOLUME",
+            "steamed",
+            "steamed: %s kg",
+            "hot-water",
+            "hot water: %s VOLUME",
+            "days",
+            "days: %s");
     private static final Pattern PLAIN =
             Pattern.compile("((?:below |< ?)?[+-]?[0-9.]+)\\s*(?:(?:±|\\+/-|\\+-)\\s*([0-9.]+)\\s*(%?))?");
     /** What the litres of a day were typed in. */
@@ -217,7 +224,8 @@ public final class WaterEntry {
                 String said = text(u).replace(',', '.');
                 String amount = said.isEmpty() ? u.equals("days") ? "330" : "0" : said;
                 String[] parts = USE_LINES.get(u).split(": ");
-                yaml.add("  " + parts[0] + ": " + quoted(String.format(parts[1], amount).replace("VOLUME", volume())));
+                yaml.add("  " + parts[0] + ": "
+                        + quoted(String.format(parts[1], amount).replace("VOLUME", volume())));
                 lines.put(yaml.size(), u);
             }
         }

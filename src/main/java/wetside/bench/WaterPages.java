@@ -296,7 +296,8 @@ public final class WaterPages implements Routes {
     private static Plate.Cell cell(String label, Unit unit, double was, Optional<Double> is) {
         String first = degrees(was, unit);
         return new Plate.Cell(
-                label + ", " + unit.symbol(), is.map(v -> first + " → " + degrees(v, unit)).orElse(first));
+                label + ", " + unit.symbol(),
+                is.map(v -> first + " → " + degrees(v, unit)).orElse(first));
     }
 
     private static String degrees(double equivalents, Unit unit) {

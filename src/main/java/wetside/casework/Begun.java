@@ -31,8 +31,8 @@ public record Begun(Casework casework, Inference inference) {
         }
         List<Cause> causes = there.stream().map(some.causes()::get).toList();
         float[][] rows = there.stream().map(some.signatures()::rows).toArray(float[][]::new);
-        Library part =
-                new Library(causes, some.questions(), Signatures.of(some.questions().size(), rows));
+        Library part = new Library(
+                causes, some.questions(), Signatures.of(some.questions().size(), rows));
         double all = weight(some.causes());
         Assumptions usual = Assumptions.USUAL;
         double unknown = 1 - (1 - usual.somethingElse()) * weight(causes) / all;

@@ -33,8 +33,7 @@ public final class HeatCurve {
      * @param along   what runs along, with its unit
      * @param treated the same after something was done, dashed and without its band
      */
-    public static String draw(
-            String heading, String along, Curve curve, Optional<Curve> treated, List<Mark> marks) {
+    public static String draw(String heading, String along, Curve curve, Optional<Curve> treated, List<Mark> marks) {
         double least = treated.map(c -> Arrays.stream(c.middle).min().orElse(0)).orElse(0.0);
         double most = treated.map(c -> Arrays.stream(c.middle).max().orElse(0)).orElse(0.0);
         least = Math.max(LEAST, Math.min(0, least));

@@ -52,7 +52,9 @@ final class Decision {
         ToDoubleFunction<Map.Entry<Repair, Double>> worth = policy == Policy.LIKELIEST
                 ? Map.Entry::getValue
                 : e -> e.getValue()
-                        / Math.max(1e-9, situation.cost(e.getKey().effort()) + e.getKey().needless());
+                        / Math.max(
+                                1e-9,
+                                situation.cost(e.getKey().effort()) + e.getKey().needless());
         return chances.entrySet().stream()
                 .filter(e -> e.getValue() >= WORTH_TRYING)
                 .max(Comparator.comparingDouble(worth))

@@ -40,13 +40,7 @@ final class MapSvg {
      * @param link address of a part; with it the drawing has no heading of its own. Null for none.
      * @param bare the page says which number is what
      */
-    MapSvg(
-            MapPlan plan,
-            Sheet sheet,
-            Measured measured,
-            Theme theme,
-            UnaryOperator<String> link,
-            boolean bare) {
+    MapSvg(MapPlan plan, Sheet sheet, Measured measured, Theme theme, UnaryOperator<String> link, boolean bare) {
         this.bare = bare;
         this.link = link;
         head = link == null ? HEAD : MARGIN;

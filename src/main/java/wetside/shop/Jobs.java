@@ -96,6 +96,11 @@ public final class Jobs {
      * @throws Conflict otherwise
      */
     public void move(long number, JobState to, String who, long version) {
+        move(number, to, "", who, version);
+    }
+
+    /** @param why it goes there although something speaks against it, "" when nothing does */
+    public void move(long number, JobState to, String why, String who, long version) {
         String now = now();
         shop.change(h -> {
             long id = touch(h, number, version, now);
@@ -103,7 +108,7 @@ public final class Jobs {
                     .bind("state", to.name())
                     .bind("id", id)
                     .execute();
-            add(h, id, now, "state", who, to.words(), "{}", null);
+            add(h, id, now, "state", who, to.words() + (why.isEmpty() ? "" : ". " + why), "{}", null);
             return null;
         });
     }

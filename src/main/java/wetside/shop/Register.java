@@ -92,12 +92,13 @@ public final class Register {
 
     /** Machines with jobs, the one that was touched last first. */
     public List<RegisteredMachine> lately(int most) {
-        return shop.read(h -> h.createQuery("SELECT m.* FROM machine m JOIN (SELECT machine_id, MAX(moved) AS moved FROM"
-                        + " (SELECT machine_id, moved FROM job ORDER BY number DESC LIMIT 1000) GROUP BY machine_id) j"
-                        + " ON j.machine_id = m.id ORDER BY j.moved DESC LIMIT :most")
-                .bind("most", most)
-                .map(Rows.of(RegisteredMachine.class))
-                .list());
+        return shop.read(
+                h -> h.createQuery("SELECT m.* FROM machine m JOIN (SELECT machine_id, MAX(moved) AS moved FROM"
+                                + " (SELECT machine_id, moved FROM job ORDER BY number DESC LIMIT 1000) GROUP BY machine_id) j"
+                                + " ON j.machine_id = m.id ORDER BY j.moved DESC LIMIT :most")
+                        .bind("most", most)
+                        .map(Rows.of(RegisteredMachine.class))
+                        .list());
     }
 
     /** Machines of an owner, by serial. */

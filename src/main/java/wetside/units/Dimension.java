@@ -27,7 +27,14 @@ public enum Dimension {
             of("K", 1),
             from("°F", 5 / 9.0, 273.15 - 32 * 5 / 9.0, "degF", "F")),
     TEMPERATURE_RISE("a temperature difference", of("K", 1, "°C", "degC", "C"), of("°F", 5 / 9.0, "degF", "F")),
-    LENGTH("a length", of("mm", 1e-3), of("cm", 1e-2), of("m", 1), of("µm", 1e-6, "um"), of("in", 0.0254, "inch"), of("ft", 0.3048)),
+    LENGTH(
+            "a length",
+            of("mm", 1e-3),
+            of("cm", 1e-2),
+            of("m", 1),
+            of("µm", 1e-6, "um"),
+            of("in", 0.0254, "inch"),
+            of("ft", 0.3048)),
     AREA("an area", of("mm2", 1e-6), of("cm2", 1e-4), of("m2", 1)),
     VOLUME(
             "a volume",

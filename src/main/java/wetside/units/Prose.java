@@ -13,8 +13,10 @@ import java.util.regex.Pattern;
 final class Prose {
     private static final String NUMBER = "[-−+]?\\d+(?:[.,]\\d+)?";
     /** Numbers joined by what stands in ranges, then one unit for all of them. */
-    private static final Pattern MEASURE = Pattern.compile("(?<![\\w.,])((?:± ?)?" + NUMBER + "(?:(?: ?(?:to|and|or|–|→|±) ?|, )"
-            + NUMBER + ")*)[ \\u00a0\\u202f](bar|mbar|°C|K|ml/min|l/min|ml|l|°dH)(?![\\w/°])");
+    private static final Pattern MEASURE =
+            Pattern.compile("(?<![\\w.,])((?:± ?)?" + NUMBER + "(?:(?: ?(?:to|and|or|–|→|±) ?|, )" + NUMBER
+                    + ")*)[ \\u00a0\\u202f](bar|mbar|°C|K|ml/min|l/min|ml|l|°dH)(?![\\w/°])");
+
     private static final Pattern ONE = Pattern.compile("(± ?)?(" + NUMBER + ")");
     private static final Map<String, Dimension> SORTS = Map.of(
             "bar", Dimension.PRESSURE,
@@ -79,7 +81,8 @@ final class Prose {
         if (to.symbol().equals("psi") && Math.abs(value) >= 10) {
             wanted = 0; // no gauge in psi is read finer
         }
-        String text = BigDecimal.valueOf(value).setScale(wanted, RoundingMode.HALF_UP).toPlainString();
+        String text =
+                BigDecimal.valueOf(value).setScale(wanted, RoundingMode.HALF_UP).toPlainString();
         return (text.matches("-0(\\.0+)?") ? text.substring(1) : text).replace('-', number.contains("−") ? '−' : '-');
     }
 }

@@ -312,7 +312,10 @@ class FaultPagesTest {
     @Test
     void aFreeOneStandsWhereItIsSaidToStand() throws Exception {
         String usual = get("/fault?machine=exchanger-lever&who=technician").body();
-        assertThat(usual).contains("Where it stands").contains("name=\"voltage\"").contains("Built for");
+        assertThat(usual)
+                .contains("Where it stands")
+                .contains("name=\"voltage\"")
+                .contains("Built for");
         String there = get("/fault?machine=exchanger-lever&voltage=118&altitude=1200+m&known=power+lamp~lit")
                 .body();
         assertThat(there)
@@ -324,6 +327,7 @@ class FaultPagesTest {
         HttpResponse<String> absurd = get("/fault?machine=exchanger-lever&voltage=12+V");
         assertThat(absurd.statusCode()).isEqualTo(422);
         assertThat(absurd.body()).contains("voltage lies between");
-        assertThat(get("/fault?machine=exchanger-lever&altitude=high").statusCode()).isEqualTo(422);
+        assertThat(get("/fault?machine=exchanger-lever&altitude=high").statusCode())
+                .isEqualTo(422);
     }
 }

@@ -142,7 +142,8 @@ class FaultReasonsTest {
         assertThat(causes(page)).containsPattern("others=yes\"[^>]*>\\d+ others, together");
         String rest = middle(browser.get(at("?others=yes")).body());
         assertThat(rest).containsPattern("(?s)Works as it should</a>.{0,80}pump gauge at rest, cold: 0");
-        String not = middle(browser.get(at("?why=" + encoded("works as it should"))).body());
+        String not =
+                middle(browser.get(at("?why=" + encoded("works as it should"))).body());
         assertThat(not)
                 .contains("Why not: works as it should")
                 .contains("speaks most against it, beside")
@@ -151,7 +152,8 @@ class FaultReasonsTest {
                 .contains("class=\"flag\"");
         // the same numbers as the session's own evidence: beside the best, the reading is drawn on both their bands
         assertThat(not.split("class=\"rails wide\"")[1]).contains("Works as it should");
-        String pair = middle(browser.get(at("?why=" + encoded("mains: pressure too low"))).body());
+        String pair = middle(
+                browser.get(at("?why=" + encoded("mains: pressure too low"))).body());
         assertThat(pair).containsPattern("What would part the two:|Nothing that can still be asked|Why: ");
     }
 
@@ -168,7 +170,8 @@ class FaultReasonsTest {
         browser.post(at("/pairs"), "do", "try");
         String tried = within(60, at(""), "pairs of causes among them");
         assertThat(causes(tried)).contains("pairs of causes among them").contains("class=\"two\"");
-        assertThat(causes(tried).split("class=\"mends\"")[1].split("</ul>")[0].split("<li>")).hasSize(3);
+        assertThat(causes(tried).split("class=\"mends\"")[1].split("</ul>")[0].split("<li>"))
+                .hasSize(3);
         String single = browser.post(at("/pairs"), "do", "single").body();
         assertThat(causes(single)).doesNotContain("pairs of causes among them");
         assertThat(single).contains("Try two causes at once");
@@ -188,7 +191,10 @@ class FaultReasonsTest {
         new Jobs(shop, then).move(former, JobState.DONE, "Ines", Jobs.ANY);
         String gauge = "?step=" + encoded("pump gauge at rest, cold");
         String narrowed = browser.get(at(gauge)).body();
-        assertThat(narrowed).contains("Narrowed by a reading of ").contains("2.30 bar").contains("Leave them out");
+        assertThat(narrowed)
+                .contains("Narrowed by a reading of ")
+                .contains("2.30 bar")
+                .contains("Leave them out");
         String without = browser.get(at("?normal=without&step=" + encoded("pump gauge at rest, cold")))
                 .body();
         assertThat(without).contains("is left out").contains("Use them again");
@@ -227,8 +233,7 @@ class FaultReasonsTest {
         assertThat(stopped).contains("Stopped after").contains("Go on");
         String state = browser.get(fault + "/sharp").body();
         assertThat(state).contains("paused\nready");
-        HttpResponse<String> answered =
-                browser.post(fault + "/answers", "asked", "power lamp", "said", "lit");
+        HttpResponse<String> answered = browser.post(fault + "/answers", "asked", "power lamp", "said", "lit");
         assertThat(answered.statusCode()).isEqualTo(200);
         assertThat(browser.get(fault + "/sharp").body()).isEqualTo(state);
         assertThat(browser.post(fault + "/work", "do", "on").body()).contains("Stop and keep");

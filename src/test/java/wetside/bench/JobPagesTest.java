@@ -229,4 +229,21 @@ class JobPagesTest {
     private static byte[] large(byte[] head, int size) {
         return Arrays.copyOf(head, size);
     }
+
+    @Test
+    void aMachineNotProvedIsDoneOnlyWithAReason() throws Exception {
+        String job = job("The needle won't go past five");
+        add(job, "finding", "cause", "pump: worn vanes", "words", "");
+        add(job, "proof", "what", "insulation resistance", "result", "failed", "read", "0.2 MΩ");
+        HttpResponse<String> refused = add(job, "state", "state", "DONE");
+        assertThat(refused.statusCode()).isEqualTo(422);
+        assertThat(refused.body())
+                .contains("Protective conductor resistance not proved, insulation resistance failed.")
+                .contains("Why it goes all the same");
+        HttpResponse<String> done = add(job, "state", "state", "DONE", "why", "taken back unrepaired, plug cut off");
+        assertThat(done.statusCode()).isEqualTo(200);
+        assertThat(done.body())
+                .contains("done. Protective conductor resistance not proved, insulation resistance failed. Taken back"
+                        + " unrepaired, plug cut off.");
+    }
 }

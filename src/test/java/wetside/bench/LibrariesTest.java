@@ -38,8 +38,8 @@ class LibrariesTest {
                         .getResource("/wetside/cli/stand.yaml")
                         .toURI())
                 .toString();
-        return Libraries.Place.of(new RegisteredMachine(
-                0, "", file, revision, "", 0, "mains", 2e5, null, 230.0, null, null, "", "", 0));
+        return Libraries.Place.of(
+                new RegisteredMachine(0, "", file, revision, "", 0, "mains", 2e5, null, 230.0, null, null, "", "", 0));
     }
 
     private static boolean within(int seconds, BooleanSupplier wanted) throws InterruptedException {
@@ -56,10 +56,9 @@ class LibrariesTest {
 
     @Test
     void machinesNobodyAskedAboutHaveAFirstAnswerOneAfterTheOther() throws Exception {
-        Libraries.Place gone =
-                new Libraries.Place("gone", () -> {
-                    throw new BadForm("its file is gone");
-                });
+        Libraries.Place gone = new Libraries.Place("gone", () -> {
+            throw new BadForm("its file is gone");
+        });
         Libraries.Place first = stand("A");
         Libraries.Place second = stand("B");
         try (Libraries libraries = new Libraries(() -> false)) {
@@ -78,7 +77,9 @@ class LibrariesTest {
         try (Libraries libraries = new Libraries(busy::get)) {
             libraries.warm(List.of(place));
             Ground asked = libraries.of(wanted);
-            assertThat(within(60, () -> asked.drawn() >= 8)).as("whoever asks is served").isTrue();
+            assertThat(within(60, () -> asked.drawn() >= 8))
+                    .as("whoever asks is served")
+                    .isTrue();
             assertThat(stored(place)).isZero();
             asked.pause();
             busy.set(false);

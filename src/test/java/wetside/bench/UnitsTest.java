@@ -36,9 +36,7 @@ class UnitsTest {
         HttpRequest request = HttpRequest.newBuilder(opened.uri(path))
                 .header("Cookie", cookie)
                 .build();
-        return opened.client
-                .send(request, HttpResponse.BodyHandlers.ofString())
-                .body();
+        return opened.client.send(request, HttpResponse.BodyHandlers.ofString()).body();
     }
 
     @Test
@@ -75,13 +73,16 @@ class UnitsTest {
         HttpRequest request = HttpRequest.newBuilder(opened.uri("/jobs/" + number + "/readings"))
                 .header("Cookie", COOKIE)
                 .header("Content-Type", "application/x-www-form-urlencoded")
-                .POST(HttpRequest.BodyPublishers.ofString(
-                        "version=1&phase=found&said=2&asked=" + asked.replace(" ", "+").replace(",", "%2C")))
+                .POST(HttpRequest.BodyPublishers.ofString("version=1&phase=found&said=2&asked="
+                        + asked.replace(" ", "+").replace(",", "%2C")))
                 .build();
         HttpResponse<String> answer = opened.client.send(request, HttpResponse.BodyHandlers.ofString());
         assertThat(answer.statusCode()).as(answer.body()).isEqualTo(303);
         Reading kept = new Readings(opened.shop, java.time.Clock.systemUTC())
-                .of(new wetside.shop.Jobs(opened.shop, java.time.Clock.systemUTC()).byNumber(number).orElseThrow().id())
+                .of(new wetside.shop.Jobs(opened.shop, java.time.Clock.systemUTC())
+                        .byNumber(number)
+                        .orElseThrow()
+                        .id())
                 .get(0);
         assertThat(kept.said()).isEqualTo("0.14 bar");
         assertThat(page("/jobs/" + number, COOKIE)).contains("<b>2.0 psi</b>");

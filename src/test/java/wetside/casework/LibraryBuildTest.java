@@ -51,7 +51,8 @@ class LibraryBuildTest {
         Library resumed = build.upTo(4, stopped, l -> {});
         assertThat(build.done()).isEqualTo(build.total(4));
         for (int c = 0; c < whole.causes().size(); c++) {
-            assertThat(resumed.signatures().rows(c)).isEqualTo(whole.signatures().rows(c));
+            assertThat(resumed.signatures().rows(c))
+                    .isEqualTo(whole.signatures().rows(c));
         }
     }
 

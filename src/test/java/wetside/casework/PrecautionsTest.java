@@ -21,13 +21,16 @@ class PrecautionsTest {
     @Test
     void onlyWhereTheMotorIsBehindThePanelsThatComeOff() {
         Machine twin = machine("twin-boiler-lever");
-        assertThat(Precautions.beforeOpening(twin, twin.component("motor").place().behind()))
+        assertThat(Precautions.beforeOpening(
+                        twin, twin.component("motor").place().behind()))
                 .contains(CAPACITOR);
         assertThat(Precautions.beforeOpening(twin, java.util.List.of("top"))).doesNotContain(CAPACITOR);
         Machine spring = machine("spring-lever");
-        assertThat(Precautions.beforeOpening(spring, spring.identity().panels().stream()
-                        .map(Machine.Panel::id)
-                        .toList()))
+        assertThat(Precautions.beforeOpening(
+                        spring,
+                        spring.identity().panels().stream()
+                                .map(Machine.Panel::id)
+                                .toList()))
                 .doesNotContain(CAPACITOR);
     }
 

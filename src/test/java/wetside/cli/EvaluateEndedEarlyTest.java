@@ -44,7 +44,9 @@ class EvaluateEndedEarlyTest {
                 Thread.sleep(100);
             }
             Thread.sleep(1500);
-            new ProcessBuilder("kill", "-INT", Long.toString(process.pid())).start().waitFor();
+            new ProcessBuilder("kill", "-INT", Long.toString(process.pid()))
+                    .start()
+                    .waitFor();
             assertThat(process.waitFor(90, TimeUnit.SECONDS)).isTrue();
         } finally {
             process.destroyForcibly();

@@ -268,8 +268,7 @@ class LedgerTest {
                         .weight()
                 / faulty;
         double hours = 730 * 24 + 10;
-        assertThat(failure().perHour().mean())
-                .isEqualTo((50 * share + 1) / (50 / model.rate() + hours), within(1e-12));
+        assertThat(failure().perHour().mean()).isEqualTo((50 * share + 1) / (50 / model.rate() + hours), within(1e-12));
     }
 
     private Failures.Failure failure() {

@@ -15,8 +15,7 @@ class RowsTest {
     record Wrong(StringBuilder words) {}
 
     private <T extends Record> T read(Class<T> record, String select) {
-        return jdbi.withHandle(
-                h -> h.createQuery(select).map(Rows.of(record)).one());
+        return jdbi.withHandle(h -> h.createQuery(select).map(Rows.of(record)).one());
     }
 
     @Test

@@ -36,7 +36,9 @@ class ProseTest {
     }
 
     @ParameterizedTest
-    @CsvSource(delimiter = '|', value = {"9 bar at 93 °C|131 psi at 93 °C"})
+    @CsvSource(
+            delimiter = '|',
+            value = {"9 bar at 93 °C|131 psi at 93 °C"})
     void eachQuantityIsChosenByItself(String written, String turned) {
         assertThat(new Display("psi", "°C", "l", "°dH").prose(written)).isEqualTo(turned);
     }

@@ -14,7 +14,13 @@ package wetside.diagnosis.inference;
  * @param separation distance between two heaps of draws, in their own spread, above which they are kept apart
  */
 public record Assumptions(
-        double somethingElse, double mostOdds, double sameMind, double slip, double smoothing, double separation, double wider) {
+        double somethingElse,
+        double mostOdds,
+        double sameMind,
+        double slip,
+        double smoothing,
+        double separation,
+        double wider) {
     /** The shipped assumptions. */
     public static final Assumptions USUAL = new Assumptions(0.02, 300, 0.9, 0.02, 0.8, 4, 1.3);
 

@@ -107,10 +107,8 @@ final class Readings {
             log += Shares.logAdd(-Normal.LOG_ROOT_TWO_PI - 0.5 * Math.log(variance[i]), logFloor[i]);
         }
         for (List<Report> group : reports) {
-            double error = group.stream()
-                    .mapToDouble(r -> r.choice().doubt())
-                    .max()
-                    .orElse(0);
+            double error =
+                    group.stream().mapToDouble(r -> r.choice().doubt()).max().orElse(0);
             double broad = group.stream().mapToDouble(Report::broad).max().orElse(0);
             log += Math.log(Math.max(1 - error, broad));
         }

@@ -55,7 +55,13 @@ class ScatterTest {
         Observations odd = Observations.of(Observation.number("gauge", 10.6), Observation.number("flow", 3.45));
         Assumptions usual = Assumptions.USUAL;
         Assumptions promised = new Assumptions(
-                usual.somethingElse(), usual.mostOdds(), usual.sameMind(), usual.slip(), usual.smoothing(), usual.separation(), 1);
+                usual.somethingElse(),
+                usual.mostOdds(),
+                usual.sameMind(),
+                usual.slip(),
+                usual.smoothing(),
+                usual.separation(),
+                1);
         assertThat(Inference.of(bank).posterior(odd).share("healthy"))
                 .isGreaterThan(Inference.of(bank, promised).posterior(odd).share("healthy"));
     }
