@@ -42,7 +42,7 @@ public final class Bench implements AutoCloseable {
                 new FaultPages(workshop, pages, libraries),
                 new MachinesPages(workshop, pages),
                 new MachinePages(workshop, pages, subjects, drawings),
-                new ReadingsPages(workshop, pages, subjects, new Expectations(drawings.procedures())),
+                new ReadingsPages(workshop, pages, subjects),
                 runs,
                 new WaterPages(workshop, pages, subjects),
                 new DepartmentPages(workshop, pages));

@@ -113,10 +113,6 @@ public final class Drawings {
                 s.key(), () -> Repertoire.of(procedures, s.installed().machine()));
     }
 
-    Procedures procedures() {
-        return procedures;
-    }
-
     Cards cards(Subject s) {
         return cards.of(s.key(), () -> new Cards(s.file(), s.installed(), procedures));
     }

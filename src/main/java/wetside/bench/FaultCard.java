@@ -2,7 +2,10 @@ package wetside.bench;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Set;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 import wetside.casework.Candidate;
 import wetside.casework.Precautions;
@@ -21,14 +24,16 @@ final class FaultCard {
     /** Null while the causes are open. */
     static FaultView.Card of(Session session, FaultCase about, Display units) {
         Posterior.Ranked best = session.posterior().ranking().get(0);
-        Candidate candidate = session.candidate(best.position()).orElse(null);
-        if (!session.isFound() || candidate == null) {
+        List<Candidate> causes = session.candidates(best.position());
+        if (!session.isFound() || causes.isEmpty()) {
             return null;
         }
         boolean saved = about.job() != null && about.job().finding().equals(best.id());
         var range = session.posterior().range(best.position());
         String share = Spoken.percent(best.share()) + ", " + Spoken.range(range.low(), range.high());
-        if (candidate.words().isEmpty()) {
+        List<Words.OfFault> words =
+                causes.stream().flatMap(c -> c.words().stream()).toList();
+        if (words.isEmpty()) {
             return new FaultView.Card(
                     Spoken.capital(best.words()),
                     share,
@@ -40,23 +45,45 @@ final class FaultCard {
                     saved,
                     best.id());
         }
-        Words.OfFault words = candidate.words().get();
-        Component part =
-                session.casework().machine().component(candidate.component().orElseThrow());
+        Machine machine = session.casework().machine();
+        Set<String> panels = new LinkedHashSet<>();
+        causes.forEach(c -> panels.addAll(
+                machine.component(c.component().orElseThrow()).place().behind()));
         return new FaultView.Card(
                 Spoken.capital(best.words()),
                 share,
-                Spoken.sentence(units.prose(words.says())),
-                Spoken.sentence(units.prose(words.owner())),
-                facts(session, words.remedy(), part.place(), units),
+                all(words, w -> Spoken.sentence(units.prose(w.says()))),
+                all(words, w -> Spoken.sentence(units.prose(w.owner()))),
+                facts(session, causes, units),
                 caution(
-                        List.of(words.remedy()),
+                        words.stream().map(Words.OfFault::remedy).toList(),
                         units,
-                        Precautions.beforeOpening(
-                                session.casework().machine(), part.place().behind())),
-                words.prove().stream().map(units::prose).toList(),
+                        Precautions.beforeOpening(machine, panels)),
+                words.stream()
+                        .flatMap(w -> w.prove().stream())
+                        .distinct()
+                        .map(units::prose)
+                        .toList(),
                 saved,
                 best.id());
+    }
+
+    private static String all(List<Words.OfFault> words, Function<Words.OfFault, String> says) {
+        return words.stream().map(says).filter(s -> !s.isEmpty()).distinct().collect(Collectors.joining(" "));
+    }
+
+    /** Of two causes at once one after the other, each under its name. */
+    private static List<FaultView.Fact> facts(Session session, List<Candidate> causes, Display units) {
+        List<FaultView.Fact> facts = new ArrayList<>();
+        for (Candidate c : causes) {
+            if (causes.size() > 1) {
+                facts.add(new FaultView.Fact(
+                        facts.isEmpty() ? "First" : "And", Spoken.capital(c.cause().words())));
+            }
+            Component part = session.casework().machine().component(c.component().orElseThrow());
+            facts.addAll(facts(session, c.words().orElseThrow().remedy(), part.place(), units));
+        }
+        return facts;
     }
 
     private static List<FaultView.Fact> facts(Session session, Words.Remedy r, Component.Place place, Display units) {

@@ -11,7 +11,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
-import wetside.casework.Candidate;
 import wetside.casework.Candidates;
 import wetside.casework.Casework;
 import wetside.kind.Words;
@@ -44,7 +43,7 @@ final class JobReport {
     private final List<Measured> measured;
     private final Proof proof;
     private final List<Shelf.Use> used;
-    private final Optional<Candidate> cause;
+    private final List<Words.OfFault> causes;
     private final Optional<Closing.Signature> signature;
     private final double minutes;
 
@@ -64,7 +63,10 @@ final class JobReport {
         measured = Measured.all(w, machine, casework, w.readings().of(job.id()), PATIENCE);
         proof = Proof.of(casework, job.finding(), timeline);
         used = w.shelf().used(job.id());
-        cause = casework.flatMap(c -> Proof.cause(c, job.finding()));
+        causes = casework.stream()
+                .flatMap(c -> Proof.causes(c, job.finding()).stream())
+                .flatMap(c -> c.words().stream())
+                .toList();
         signature = w.closing().signature(job.id());
         minutes = w.closing().minutes(job.id());
     }
@@ -127,10 +129,11 @@ final class JobReport {
         if (job.finding().equals(Candidates.HEALTHY)) {
             return "Your machine works as it should; nothing had to be repaired.";
         }
-        String what = cause.flatMap(Candidate::words)
+        String said = causes.stream()
                 .map(w -> w.owner().split("; ", 2)[0])
                 .filter(o -> !o.isEmpty())
-                .orElse(job.finding());
+                .collect(Collectors.joining("; and "));
+        String what = said.isEmpty() ? job.finding() : said;
         String did = used.isEmpty()
                 ? ""
                 : " We have fitted a new "
@@ -167,7 +170,7 @@ final class JobReport {
         if (job.finding().isEmpty()) {
             return new Block.Prose("None yet.");
         }
-        String says = cause.flatMap(Candidate::words).map(Words.OfFault::says).orElse("");
+        String says = causes.stream().map(Words.OfFault::says).collect(Collectors.joining("; and "));
         return new Block.Prose(capital(job.finding())
                 + (says.isEmpty() ? "." : ": " + stop(says))
                 + whatItWas().map(w -> " " + w).orElse(""));

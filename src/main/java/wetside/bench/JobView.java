@@ -8,6 +8,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import wetside.casework.Casework;
 import wetside.machine.BadFile;
 import wetside.run.NoSuchThing;
@@ -111,9 +112,7 @@ public record JobView(
                 kept.minutes(),
                 kept.signature(),
                 options,
-                casework.flatMap(c -> Proof.cause(c, job.finding()))
-                        .map(c -> c.cause().words())
-                        .orElse(job.finding()),
+                found(casework, job.finding()),
                 person,
                 typed);
     }
@@ -125,6 +124,15 @@ public record JobView(
         } catch (BadFile | NoSuchThing | IllegalArgumentException e) {
             return Optional.empty();
         }
+    }
+
+    /** In words; as it is written when it is none of this machine's causes. */
+    private static String found(Optional<Casework> casework, String finding) {
+        String words = casework.stream()
+                .flatMap(c -> Proof.causes(c, finding).stream())
+                .map(c -> c.cause().words())
+                .collect(Collectors.joining(", and "));
+        return words.isEmpty() ? finding : words;
     }
 
     private static List<Step> rail(JobState state) {

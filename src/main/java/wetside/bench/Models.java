@@ -3,12 +3,6 @@ package wetside.bench;
 import java.time.Duration;
 import java.util.LinkedHashMap;
 import java.util.Map;
-import java.util.concurrent.CompletableFuture;
-import java.util.concurrent.ExecutionException;
-import java.util.concurrent.ExecutorService;
-import java.util.concurrent.Executors;
-import java.util.concurrent.TimeUnit;
-import java.util.concurrent.TimeoutException;
 import wetside.casework.Casework;
 import wetside.casework.Expected;
 import wetside.casework.Installed;
@@ -31,32 +25,9 @@ import wetside.units.Display;
 final class Models {
     /** Machines kept ready: every making of every file, and the places under the workshop's hands. */
     private static final int KEPT = 64;
-    /** Draws of a machine without fault; the band's ends move by a few per cent of its width beyond that. */
-    private static final int DRAWS = 32;
-
     private final Procedures procedures = Procedures.bundled();
-    private final Map<RegisteredMachine, CompletableFuture<Casework>> makings = new Kept<>();
-    private final Map<RegisteredMachine, CompletableFuture<Map<String, Expected>>> places = new Kept<>();
-    private final ExecutorService behind = Executors.newSingleThreadExecutor(work -> {
-        Thread thread = new Thread(work, "expected readings");
-        thread.setDaemon(true);
-        thread.setPriority(Thread.MIN_PRIORITY);
-        return thread;
-    });
-
-    /** What was asked for last. */
-    private static final class Kept<V> extends LinkedHashMap<RegisteredMachine, V> {
-        private static final long serialVersionUID = 1;
-
-        Kept() {
-            super(16, 0.75f, true);
-        }
-
-        @Override
-        protected boolean removeEldestEntry(Map.Entry<RegisteredMachine, V> eldest) {
-            return size() > KEPT;
-        }
-    }
+    private final Kept<RegisteredMachine, Casework> makings = new Kept<>(KEPT);
+    private final Expectations expectations = new Expectations(procedures);
 
     /**
      * The machine's causes and questions, wherever it stands.
@@ -64,65 +35,22 @@ final class Models {
      * @throws wetside.machine.BadFile when its file is gone or broken
      */
     Casework casework(RegisteredMachine m) {
-        RegisteredMachine key = new RegisteredMachine(
+        RegisteredMachine making = new RegisteredMachine(
                 0, "", m.file(), m.revision(), m.supply(), 0, m.fedFrom(), null, null, null, null, null, "", "", 0);
-        CompletableFuture<Casework> made = new CompletableFuture<>();
-        CompletableFuture<Casework> there;
-        synchronized (makings) {
-            there = makings.putIfAbsent(key, made);
-        }
-        if (there != null && !there.isCompletedExceptionally()) {
-            return there.join();
-        }
-        try {
-            made.complete(installed(key).casework(procedures));
-            return made.join();
-        } catch (RuntimeException e) {
-            synchronized (makings) {
-                makings.remove(key);
-            }
-            made.completeExceptionally(e);
-            throw e;
-        }
+        return makings.of(making, () -> installed(making).casework(procedures));
+    }
+
+    /** What machines without fault read, as far as it is known. */
+    Expectations expectations() {
+        return expectations;
     }
 
     /** What a sound machine of these reads, by procedure; empty when that takes longer than one can wait. */
     Map<String, Expected> expected(RegisteredMachine m, Duration patience) {
-        RegisteredMachine key = new RegisteredMachine(
-                0,
-                "",
-                m.file(),
-                m.revision(),
-                m.supply(),
-                0,
-                m.fedFrom(),
-                m.supplyPressure(),
-                m.waterConductivity(),
-                m.voltage(),
-                m.altitude(),
-                m.ambient(),
-                "",
-                "",
-                0);
-        CompletableFuture<Map<String, Expected>> there;
-        synchronized (places) {
-            there = places.computeIfAbsent(key, k -> CompletableFuture.supplyAsync(() -> healthy(k), behind));
-        }
-        try {
-            return there.get(patience.toMillis(), TimeUnit.MILLISECONDS);
-        } catch (TimeoutException e) {
-            return Map.of();
-        } catch (InterruptedException e) {
-            Thread.currentThread().interrupt();
-            return Map.of();
-        } catch (ExecutionException e) {
-            throw new IllegalStateException("the twin failed: " + e.getCause(), e.getCause());
-        }
-    }
-
-    private Map<String, Expected> healthy(RegisteredMachine m) {
         Map<String, Expected> all = new LinkedHashMap<>();
-        Expected.healthy(installed(m).casework(procedures), DRAWS)
+        expectations
+                .of(Libraries.Place.of(m).key(), () -> installed(m))
+                .expected(patience)
                 .forEach(e -> all.put(e.asking().question().id(), e));
         return all;
     }

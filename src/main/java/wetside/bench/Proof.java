@@ -1,6 +1,7 @@
 package wetside.bench;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -12,6 +13,7 @@ import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import wetside.casework.Candidate;
 import wetside.casework.Casework;
+import wetside.diagnosis.Cause;
 import wetside.page.Level;
 import wetside.shop.Entry;
 
@@ -57,7 +59,10 @@ public record Proof(List<Item> items) {
 
     static Proof of(Optional<Casework> casework, String finding, List<Entry> timeline) {
         Set<String> wanted = new LinkedHashSet<>(BEFORE);
-        casework.flatMap(c -> cause(c, finding)).flatMap(Candidate::words).ifPresent(w -> wanted.addAll(w.prove()));
+        casework.stream()
+                .flatMap(c -> causes(c, finding).stream())
+                .flatMap(c -> c.words().stream())
+                .forEach(w -> wanted.addAll(w.prove()));
         wanted.addAll(AFTER);
         Set<Long> setAside = timeline.stream()
                 .filter(e -> e.corrects() != null)
@@ -77,6 +82,13 @@ public record Proof(List<Item> items) {
                 items.add(done.containsKey(what) ? done.remove(what) : new Item(what, level(what), "", "", "")));
         items.addAll(done.values());
         return new Proof(items);
+    }
+
+    /** What was found: one cause, or two at once; none when it is none of this machine's. */
+    static List<Candidate> causes(Casework casework, String finding) {
+        return Arrays.stream(Cause.each(finding))
+                .flatMap(part -> cause(casework, part).stream())
+                .toList();
     }
 
     static Optional<Candidate> cause(Casework casework, String finding) {

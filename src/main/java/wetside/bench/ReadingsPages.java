@@ -27,13 +27,11 @@ public final class ReadingsPages implements Routes {
     private final Workshop workshop;
     private final Pages pages;
     private final Subjects subjects;
-    private final Expectations expectations;
 
-    ReadingsPages(Workshop workshop, Pages pages, Subjects subjects, Expectations expectations) {
+    ReadingsPages(Workshop workshop, Pages pages, Subjects subjects) {
         this.workshop = workshop;
         this.pages = pages;
         this.subjects = subjects;
-        this.expectations = expectations;
     }
 
     /**
@@ -92,8 +90,15 @@ public final class ReadingsPages implements Routes {
         }
     }
 
+    private Expectations.Sheet sheet(Subject s) {
+        String key = s.onRegister() == null
+                ? s.key()
+                : Libraries.Place.of(s.onRegister()).key();
+        return workshop.models().expectations().of(key, s::installed);
+    }
+
     private void progress(Context context) {
-        Expectations.Sheet sheet = expectations.of(subjects.of(context));
+        Expectations.Sheet sheet = sheet(subjects.of(context));
         boolean over = sheet.isReady() || !sheet.trouble().isEmpty();
         context.contentType("text/plain; charset=utf-8").result(over ? "ready" : "" + sheet.done());
     }
@@ -104,7 +109,7 @@ public final class ReadingsPages implements Routes {
     }
 
     private View view(Context context, Subject s, Map<String, String> said, Display units) {
-        Expectations.Sheet sheet = expectations.of(s);
+        Expectations.Sheet sheet = sheet(s);
         String asked = context.queryParam("who");
         String who = asked != null && WHO.contains(asked) ? asked : "technician";
         Who person = Who.values()[WHO.indexOf(who)];
@@ -234,7 +239,7 @@ public final class ReadingsPages implements Routes {
         Subject s = subjects.of(context);
         Form form = new Form(context);
         Map<String, String> said = new LinkedHashMap<>();
-        for (Expected e : expectations.of(s).expected()) {
+        for (Expected e : sheet(s).expected()) {
             String id = e.asking().question().id();
             String typed = form.text(id, 40);
             if (typed.isEmpty()) {
@@ -264,7 +269,7 @@ public final class ReadingsPages implements Routes {
         if (said.isEmpty()) {
             throw new BadForm("No reading is filled in");
         }
-        Map<String, String> kept = metric(expectations.of(s).expected(), said, Frame.units(context));
+        Map<String, String> kept = metric(sheet(s).expected(), said, Frame.units(context));
         workshop.jobs()
                 .note(number, "reading", form.person(), words(view(context, s, kept, Display.METRIC)), "{}", null);
         context.redirect("/jobs/" + number + "#end", HttpStatus.SEE_OTHER);

@@ -8,6 +8,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.function.IntConsumer;
 import wetside.diagnosis.Answering;
+import wetside.diagnosis.Library;
 import wetside.machine.Machine;
 import wetside.units.Display;
 
@@ -43,6 +44,20 @@ public record Expected(Asking asking, double low, double middle, double high, Ma
                 values[k] = rows[k][q];
             }
             all.add(of(casework.askings().get(q), values));
+        }
+        return all;
+    }
+
+    /** The same from a library that has draws of them already. */
+    public static List<Expected> healthy(Casework casework, Library library) {
+        List<Expected> all = new ArrayList<>();
+        for (Asking asking : casework.askings()) {
+            int q = library.question(asking.question().id());
+            double[] values = new double[library.signatures().draws(0)];
+            for (int k = 0; k < values.length; k++) {
+                values[k] = library.signatures().value(0, k, q);
+            }
+            all.add(of(asking, values));
         }
         return all;
     }

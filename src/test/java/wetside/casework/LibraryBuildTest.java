@@ -86,4 +86,11 @@ class LibraryBuildTest {
                 .containsExactlyElementsOf(ids);
         assertThat(Begun.of(casework, casework.empty())).isEmpty();
     }
+
+    /** The same machines, whoever simulated them. */
+    @Test
+    void whatIsExpectedOfSoundMachinesCanBeTakenFromALibrary() {
+        Library library = new LibraryBuild(casework).upTo(8, casework.empty(), l -> {});
+        assertThat(Expected.healthy(casework, library)).isEqualTo(Expected.healthy(casework, 8));
+    }
 }
