@@ -29,7 +29,7 @@ final class FaultOdd {
                 lines,
                 offer,
                 running,
-                words(trial, offer),
+                words(trial, offer, session.pairsTried()),
                 running ? 100 * trial.done() / Math.max(1, trial.total()) : 0);
     }
 
@@ -44,17 +44,19 @@ final class FaultOdd {
                 reading ? about.link("step", id) : "");
     }
 
-    static String words(PairTrial trial, boolean offer) {
+    private static String words(PairTrial trial, boolean offer, int tried) {
         if (trial == null) {
             return offer ? "" : "No two of the causes together promise to explain it better.";
         }
         if (!trial.isOver()) {
             return progress(trial);
         }
-        return "Two causes at once were thought of as well, and do not explain it either.";
+        return tried == 0
+                ? "No two of the causes together promise to explain it better."
+                : "Two causes at once were thought of as well, and do not explain it either.";
     }
 
-    static String progress(PairTrial trial) {
+    private static String progress(PairTrial trial) {
         return "Two at once: " + trial.done() + " of " + trial.total() + " runs of the twin, " + trial.pairs()
                 + (trial.pairs() == 1 ? " pair" : " pairs");
     }

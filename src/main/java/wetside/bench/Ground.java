@@ -122,7 +122,7 @@ final class Ground {
                     known.today(),
                     known.earlier(),
                     known.who());
-            PairTrial trial = trials.get(known.key());
+            PairTrial trial = trials.get(known.whoever());
             if (trial != null && trial.isOver() && !trial.there().isEmpty()) {
                 session.tryPairs(trial.there());
             }
@@ -239,30 +239,36 @@ final class Ground {
 
     /** The pairs run for what is known, or being run; null when there are none. */
     synchronized PairTrial trial(Knowledge known) {
-        return trials.get(known.key());
+        return trials.get(known.whoever());
     }
 
     /** Has the pairs worth it run, once; what follows is worked out anew when they are there. */
     synchronized PairTrial tryPairs(Knowledge known, Executor behind) {
-        PairTrial there = trials.get(known.key());
+        PairTrial there = trials.get(known.whoever());
         if (there != null) {
             return there;
         }
         Session single = session(known).knowing(known.today());
         List<PairSearch.Pair> worth = single.pairsWorth();
         PairTrial trial = new PairTrial(pairs, worth);
-        trials.put(known.key(), trial);
-        behind.execute(() -> {
-            try {
-                trial.run();
-            } catch (RuntimeException e) {
-                LOG.error("pairs of causes of {}", casework.machine().identity().title(), e);
-                trial.stop();
-            }
-            synchronized (this) {
-                sessions.remove(known.key());
-            }
-        });
+        trials.put(known.whoever(), trial);
+        if (trial.total() == 0) {
+            run(trial);
+        } else {
+            behind.execute(() -> run(trial));
+        }
         return trial;
+    }
+
+    private void run(PairTrial trial) {
+        try {
+            trial.run();
+        } catch (RuntimeException e) {
+            LOG.error("pairs of causes of {}", casework.machine().identity().title(), e);
+        }
+        synchronized (this) {
+            trial.end();
+            sessions.clear();
+        }
     }
 }

@@ -18,6 +18,11 @@ record Knowledge(Observations today, Observations earlier, Who who, ShopRates ra
         return List.of(today.entered(), earlier.entered(), who, rates.key());
     }
 
+    /** Whoever is at the machine, the same two causes would explain it. */
+    Object whoever() {
+        return List.of(today.entered(), earlier.entered(), rates.key());
+    }
+
     /** What all begin with. */
     Knowledge nothing() {
         return new Knowledge(Observations.none(), earlier, Who.OWNER, rates);

@@ -23,6 +23,10 @@ final class PairTrial {
 
     void run() {
         there = pairs.run(worth, () -> stopped);
+    }
+
+    /** From now on it can be looked at. */
+    void end() {
         over = true;
     }
 
