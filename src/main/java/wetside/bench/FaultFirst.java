@@ -3,6 +3,7 @@ package wetside.bench;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.stream.Stream;
 import wetside.casework.Asking;
 import wetside.casework.Casework;
 import wetside.diagnosis.Hazard;
@@ -23,13 +24,20 @@ final class FaultFirst {
     /** @param meant it is what the owner's words are about */
     record First(Asking asking, boolean meant) {}
 
-    static List<First> of(Casework casework, String complaint, Observations known, Who who) {
+    /** What the owner's words are about, likeliest first: the sign kept when the job was taken in, then what shares words. */
+    static List<Asking> meant(Casework casework, FaultCase about, Observations known, Who who) {
+        Stream<Asking> kept = casework.asking(about.rates().complaint()).stream();
+        Stream<Asking> alike =
+                new Signs(casework).of(about.complaint(), "", SIGNS).stream().map(Signs.Sign::asking);
+        return Stream.concat(kept, alike)
+                .distinct()
+                .filter(a -> isOpen(a, known, who))
+                .toList();
+    }
+
+    static List<First> of(Casework casework, FaultCase about, Observations known, Who who) {
         List<First> first = new ArrayList<>();
-        new Signs(casework)
-                .of(complaint, "", SIGNS).stream()
-                        .map(Signs.Sign::asking)
-                        .filter(a -> isOpen(a, known, who))
-                        .forEach(a -> first.add(new First(a, true)));
+        meant(casework, about, known, who).forEach(a -> first.add(new First(a, true)));
         casework.askings().stream()
                 .filter(a -> isOpen(a, known, who) && isEasy(a))
                 .filter(a -> first.stream().noneMatch(f -> f.asking() == a))

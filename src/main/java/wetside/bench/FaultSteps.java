@@ -51,8 +51,8 @@ final class FaultSteps {
     }
 
     /**
-     * @param step   as advised, null for one that somebody chose though it promises little
-     * @param reason why it is asked when nothing advises it
+     * @param step   as advised, null for one that promises little
+     * @param reason why it is asked when that is not the step's own reason, else ""
      */
     FaultView.Step asking(Asking asking, Step step, String reason, String another, List<FaultView.Seen> others) {
         Procedure p = asking.procedure();
@@ -73,7 +73,7 @@ final class FaultSteps {
                         ? new FaultView.Expect("", "", "", asking.options(), List.of(), "")
                         : expectation.of(asking, before),
                 asking.options().isEmpty() ? pad(asking, before, expectation) : null,
-                step == null ? reason : Spoken.capital(step.reason()) + ".",
+                reason.isEmpty() ? Spoken.capital(step.reason()) + "." : reason,
                 step == null ? List.of() : leaves(asking, step),
                 where(asking),
                 another,

@@ -105,6 +105,7 @@ final class FaultViews {
             return step(session, wanted, chosen);
         }
         return early == null
+                        || exact(wanted).isPresent()
                         || early.casework().candidates().size()
                                 < ground.casework.candidates().size() / SOME
                 ? first(chosen)
@@ -113,7 +114,7 @@ final class FaultViews {
 
     /** While the twin has hardly run: what is asked early whatever it is; null when nothing of it is left. */
     private FaultView.Step first(Optional<Asking> chosen) {
-        List<FaultFirst.First> first = FaultFirst.of(ground.casework, about.complaint(), observations, who);
+        List<FaultFirst.First> first = FaultFirst.of(ground.casework, about, observations, who);
         FaultFirst.First best =
                 chosen.map(a -> new FaultFirst.First(a, false)).orElse(first.isEmpty() ? null : first.get(0));
         if (best == null) {
@@ -128,7 +129,7 @@ final class FaultViews {
         String reason = chosen.isPresent()
                 ? "Because you asked for it."
                 : best.meant()
-                        ? "The owner’s words are about this. The twin has not run this machine yet."
+                        ? MEANT + " The twin has not run this machine yet."
                         : "It costs little and opens nothing, so it is asked early whatever the causes turn out to be.";
         return new FaultSteps(ground.casework, null, about, units, who)
                 .asking(
@@ -257,9 +258,29 @@ final class FaultViews {
                 detail);
     }
 
+    /**
+     * The owner's words are no reading yet. So before anything is known they are made exact: what they are about is asked
+     * first, whatever the causes would have asked.
+     */
+    private Optional<Asking> exact(String wanted) {
+        return !wanted.isEmpty() || !about.known().isEmpty()
+                ? Optional.empty()
+                : FaultFirst.meant(ground.casework, about, observations, who).stream()
+                        .findFirst();
+    }
+
     private FaultView.Step step(Session session, String wanted, Optional<Asking> chosen) {
         Advice advice = session.advice();
         Step next = session.next(advice);
+        Optional<Asking> exact = exact(wanted);
+        if (exact.isPresent()) {
+            Step advised = advice.steps().stream()
+                    .filter(s -> s.id().equals(exact.get().question().id()))
+                    .findFirst()
+                    .orElse(null);
+            return new FaultSteps(ground.casework, session, about, units, who)
+                    .asking(exact.get(), advised, MEANT, another(advice, null), others(advice, advised));
+        }
         if (!wanted.isEmpty()) {
             next = advice.steps().stream()
                     .filter(s -> s.id().equals(wanted) || wanted.equals(CALL) && s.sort() == Step.Sort.CALL_IN)
@@ -280,6 +301,7 @@ final class FaultViews {
     }
 
     private static final String CALL = "hand over";
+    private static final String MEANT = "The owner’s words are about this. First they are made exact.";
 
     private String another(Advice advice, Step here) {
         int at = here == null ? -1 : advice.steps().indexOf(here);

@@ -177,7 +177,8 @@ public final class WaterEntry {
     boolean isPenOnly() {
         return !text(field(Content.CONDUCTIVITY)).isEmpty()
                 && List.of(Content.values()).stream()
-                        .allMatch(c -> c == Content.CONDUCTIVITY || text(field(c)).isEmpty());
+                        .allMatch(
+                                c -> c == Content.CONDUCTIVITY || text(field(c)).isEmpty());
     }
 
     /** Units to choose from for a content, drops among them where there are drop tests. */

@@ -106,8 +106,7 @@ public record WaterView(
     }
 
     private static String numbers(String text, Unit from, Unit to) {
-        return NUMBER.matcher(text)
-                .replaceAll(n -> shown(to.fromSi(from.toSi(Double.parseDouble(n.group())))));
+        return NUMBER.matcher(text).replaceAll(n -> shown(to.fromSi(from.toSi(Double.parseDouble(n.group())))));
     }
 
     /** As it was typed; before that as this reader wants hardness. */

@@ -286,7 +286,14 @@ class FaultPagesTest {
     }
 
     private static void move(long job, JobState to) throws Exception {
-        assertThat(post("/jobs/" + job + "/state", "state", to.name(), "version", version(job))
+        assertThat(post(
+                                "/jobs/" + job + "/state",
+                                "state",
+                                to.name(),
+                                "why",
+                                "no tester at hand",
+                                "version",
+                                version(job))
                         .statusCode())
                 .isEqualTo(200);
     }
@@ -329,5 +336,15 @@ class FaultPagesTest {
         assertThat(absurd.body()).contains("voltage lies between");
         assertThat(get("/fault?machine=exchanger-lever&altitude=high").statusCode())
                 .isEqualTo(422);
+    }
+
+    /** "The lamp is dark" is no reading yet: which lamp, and how dark, is asked before anything else. */
+    @Test
+    void theOwnersWordsAreMadeExactFirst() throws Exception {
+        String page = get(at("")).body();
+        String step = page.substring(page.indexOf("id=\"step\""), page.indexOf("id=\"causes\""));
+        assertThat(step).contains("lamp").contains("First they are made exact");
+        post(at("/answers"), "asked", "power lamp", "said", "dark");
+        assertThat(get(at("")).body()).doesNotContain("First they are made exact");
     }
 }
