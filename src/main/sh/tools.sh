@@ -66,6 +66,25 @@ tell_how() {
     say "then run the same command again."
 }
 
+find_chromium() { command -v chromium >/dev/null || command -v chromium-browser >/dev/null || command -v google-chrome-stable >/dev/null; }
+
+# need_chromium: for the browser tests only; returns 1 after having said what to type.
+need_chromium() {
+    find_chromium && return 0
+    if [ "$(id -u)" = 0 ] && command -v apt-get >/dev/null; then
+        say "Chromium, for the browser tests, is missing."
+        apt_install chromium && hash -r && find_chromium && return 0
+        say "Chromium could not be installed; the last it said stands above. By hand:"
+        echo "    apt-get update && apt-get install chromium" >&2
+        return 1
+    fi
+    say "the browser tests need Chromium, and only root may install it. Type, for example:"
+    echo "    Debian:  sudo apt-get update && sudo apt-get install chromium" >&2
+    echo "    Fedora:  sudo dnf install chromium" >&2
+    say "then run the same command again."
+    return 1
+}
+
 # need_tools: leaves with JAVA set and mvn on the PATH, or returns 1 after having said what to type.
 need_tools() {
     local packages=() names=() what

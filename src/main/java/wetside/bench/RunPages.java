@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.stream.Collectors;
 import wetside.blueprint.Handle;
 import wetside.casework.Installed;
 import wetside.machine.Machine;
@@ -60,6 +61,15 @@ public final class RunPages implements Routes {
         /** How many sound machines make the band. */
         public int siblings() {
             return Siblings.MANY;
+        }
+
+        /** How high the charts will be, as the script draws them: nothing moves when they come. */
+        public int chartsHeight() {
+            Map<String, Long> lines = panel.channels().stream()
+                    .filter(RunPanel.Channel::usual)
+                    .collect(Collectors.groupingBy(c -> unit(c.dimension()), Collectors.counting()));
+            long strips = lines.values().stream().mapToLong(n -> (n + 2) / 3).sum();
+            return (int) Math.max(1, strips) * 106 + 26;
         }
 
         public String number(double value) {

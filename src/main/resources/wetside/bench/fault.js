@@ -7,8 +7,6 @@
   let typing = 0;
   let latest = 0;
 
-  fault.classList.add("tabbed");
-
   const tell = (html) => {
     const page = new DOMParser().parseFromString(html, "text/html");
     const box = page.querySelector(".trouble");

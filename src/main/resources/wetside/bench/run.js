@@ -260,8 +260,9 @@
     if (p.trouble) trouble(p.trouble);
     if (Date.now() - drawnAt > 240 && charts.clientWidth) draw();
   }
+  const chosen = () => boxes.filter(b => b.checked).slice(0, 12).map(b => ({reading: Number(b.value), name: b.dataset.name, unit: b.dataset.unit}));
   function listen() {
-    shown = boxes.filter(b => b.checked).slice(0, 12).map(b => ({reading: Number(b.value), name: b.dataset.name, unit: b.dataset.unit}));
+    shown = chosen();
     if (source) source.close();
     all.rows = [];
     all.band = [];
@@ -285,6 +286,9 @@
   addEventListener("pagehide", () => { if (name && !staying) navigator.sendBeacon(`/runs/${name}/end`); });
   addEventListener("pageshow", e => { if (e.persisted) location.reload(); });
 
+  // As high as they will be: nothing moves when the first picture comes.
+  shown = chosen();
+  draw();
   (async () => {
     const query = new URLSearchParams(location.search);
     if (query.get("show") === "map") document.querySelector(".tabs [value=map]").checked = true;

@@ -1,0 +1,177 @@
+package wetside.browser;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.ExtendWith;
+
+/** The same job by keys alone. At every stop of the Tab key one can see where one is. */
+@ExtendWith(Rig.Given.class)
+class KeyboardTest {
+    private static final int STOPS = 150;
+    /** What is wrong with the place keys go to; "" for nothing. */
+    private static final String FOCUS =
+            """
+            (() => {
+              const e = document.activeElement;
+              if (!e || e === document.body) return 'keys go nowhere';
+              const shown = x => { const s = getComputedStyle(x); return s.outlineStyle !== 'none' && parseFloat(s.outlineWidth) >= 2 || x instanceof SVGElement && parseFloat(s.strokeWidth) >= 3; };
+              const near = [e, e.parentElement, e.parentElement.parentElement, e.nextElementSibling, ...(e.labels ?? []), e.querySelector('.around'), e.querySelector('circle')].filter(x => x && shown(x));
+              if (!near.length) return 'nothing shows that keys go to ' + e.outerHTML.slice(0, 140);
+              const r = near[0].getBoundingClientRect();
+              if (r.bottom < 0 || r.top > innerHeight || r.right < 0 || r.left > innerWidth) return 'out of sight: ' + e.outerHTML.slice(0, 140);
+              return '';
+            })()""";
+
+    private final Rig rig;
+    private Tab tab;
+
+    KeyboardTest(Rig rig) {
+        this.rig = rig;
+    }
+
+    @BeforeEach
+    void open() {
+        tab = rig.tab(Screen.DESK);
+    }
+
+    @AfterEach
+    void close() {
+        tab.close();
+    }
+
+    /** Tab by Tab to an element. */
+    private void to(String css, String words) {
+        tab.until("the page", "document.readyState === 'complete'");
+        String here = "document.activeElement?.matches(" + Tab.quoted(css)
+                + ") && document.activeElement.textContent.includes(" + Tab.quoted(words) + ")";
+        for (int i = 0; i < STOPS && !tab.is(here); i++) {
+            tab.key("Tab");
+            String wrong = tab.js(FOCUS).asString();
+            // round the end of the page the browser's own bar has the keys
+            if (!wrong.equals("keys go nowhere")) {
+                assertThat(wrong).as("on " + tab.path()).isEmpty();
+            }
+        }
+        assertThat(tab.is(here)).as("keys reach '%s' %s on %s", css, words, tab.path()).isTrue();
+    }
+
+    private void kept() {
+        assertThat(tab.js(FOCUS).asString()).isEmpty();
+    }
+
+    private String asked() {
+        return tab.js("document.querySelector('.pad').elements.asked.value").asString();
+    }
+
+    /** Presses a key that answers, and sees the next step come with the keys on its title. */
+    private void answers(String key, String until) {
+        tab.key(key);
+        tab.until("what follows " + key, until);
+        tab.until("keys to go to the next step", "document.activeElement.matches('.title')");
+        kept();
+    }
+
+    private static String count(int answers) {
+        return "document.querySelectorAll('#known>ul>li').length === " + answers;
+    }
+
+    private void choose(String question) {
+        to(".add summary", "");
+        tab.key("Enter");
+        to("#seek", "");
+        tab.type(question);
+        to(".seen a", "");
+        tab.key("Enter");
+        tab.until("its step", "document.querySelector('.pad').elements.asked.value === " + Tab.quoted(question));
+        kept();
+    }
+
+    @Test
+    void aJobByKeysAlone() {
+        tab.go("/jobs");
+        to("#who", "");
+        tab.type(Rig.SERIAL);
+        tab.until("the machine to be known", "document.querySelector('.knownmachine')");
+        to("#complaint", "");
+        tab.type("It drips between coffees.");
+        tab.until("signs to keep", "document.querySelector('#intake-signs .chip')");
+        to(".chip input", "");
+        tab.key("Space");
+        tab.until("a sign kept", "document.querySelector('.chip :checked')");
+        to("button.main", "Start fault finding");
+        tab.key("Enter");
+        tab.until("fault finding", "location.pathname.endsWith('/fault') && document.getElementById('fault')");
+        tab.until("all causes", "document.querySelector('#sharpness[data-ready=yes]')", 120_000);
+        findTheFault();
+        prove();
+        assertThat(tab.complaints()).isEmpty();
+    }
+
+    private void findTheFault() {
+        String asked = asked();
+        answers("s", "document.querySelector('.pad').elements.asked.value !== " + Tab.quoted(asked));
+        answers("d", count(1));
+        assertThat(tab.text("#known>ul b")).isEqualTo("Don’t know");
+        answers("u", count(0));
+        answers("r", count(1));
+        choose("cup of one pull");
+        tab.key("4");
+        tab.key("4");
+        assertThat(tab.js("document.activeElement.value").asString()).isEqualTo("44");
+        kept();
+        answers("Enter", count(2));
+        assertThat(tab.text("#known ul")).contains("44");
+        choose("drips from the group between shots");
+        String drips = tab.js("[...document.querySelectorAll('.choice')].find(c => c.value === 'drips').dataset.key")
+                .asString();
+        answers(drips, count(3));
+        for (String dry : new String[] {"water at the rod", "water round the rim during a pull"}) {
+            if (!tab.is("document.querySelector('.finding')")) {
+                choose(dry);
+                answers(
+                        tab.js("[...document.querySelectorAll('.choice')].find(c => c.value === 'dry').dataset.key")
+                                .asString(),
+                        "document.querySelector('#known ul').innerText.includes('Dry')");
+            }
+        }
+        to(".finding button", "Save the finding");
+        tab.key("Enter");
+        tab.until("the finding to be saved", "document.querySelector('.saved')");
+        kept();
+        to(".saved a", "To the job");
+        tab.key("Enter");
+        tab.until("the job", "document.querySelector('.timeline')");
+    }
+
+    private void prove() {
+        for (int i = 1; i <= 2; i++) {
+            to("a.main", "Next check");
+            tab.key("Enter");
+            tab.until("a field to write into", "document.activeElement.matches('.proof input[name=read]')");
+            kept();
+            tab.type("dry");
+            to(".proof button", "Passed");
+            tab.key("Enter");
+            tab.until("check " + i, "document.querySelectorAll('.proof>.passed').length === " + i);
+        }
+    }
+
+    @Test
+    void aMachineAndItsDrawingsByKeysAlone() {
+        tab.go("/machines/" + rig.machine);
+        to(".map a[data-part]", "");
+        String part = tab.js("document.activeElement.dataset.part").asString();
+        tab.key("Enter");
+        tab.until(
+                "its card", "document.querySelector('.card') && document.querySelector('.map a.chosen').dataset.part === "
+                        + Tab.quoted(part));
+        kept();
+        to("#layer-water", "");
+        tab.key("Space");
+        tab.until("water to be gone", "!document.getElementById('layer-water').checked");
+        kept();
+    }
+}
