@@ -227,7 +227,7 @@ final class FaultViews {
         }
         String from = "From " + s.drawn() + " simulated machines for each cause";
         if (s.drawn() >= s.wanted()) {
-            return from;
+            return "From " + s.standing();
         }
         return s.paused()
                 ? from + "; stopped there"

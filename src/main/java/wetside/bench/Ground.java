@@ -1,5 +1,6 @@
 package wetside.bench;
 
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -17,6 +18,7 @@ import wetside.casework.Pairs;
 import wetside.casework.ProgramCode;
 import wetside.casework.Session;
 import wetside.casework.Signing;
+import wetside.casework.Standing;
 import wetside.diagnosis.Library;
 import wetside.diagnosis.Observations;
 import wetside.diagnosis.inference.Inference;
@@ -50,6 +52,13 @@ final class Ground {
     private final Set<String> pairing = ConcurrentHashMap.newKeySet();
 
     private volatile Library library;
+    /** The library itself, without causes simulated more closely. */
+    private volatile Library whole;
+    /** Causes that answers left in play, those already simulated closely, and whether there are more. */
+    private final Set<Integer> inPlay = new HashSet<>();
+
+    private Set<Integer> close = Set.of();
+    private volatile boolean moreInPlay;
     private volatile Begun begun;
     private volatile boolean broken;
     private volatile boolean paused;
@@ -62,10 +71,11 @@ final class Ground {
         casework = installed.casework(Procedures.bundled());
         pairs = new Pairs(casework);
         LibraryKey key = LibraryKey.of(casework, ProgramCode.sum());
-        signing = new Signing(casework, wanted, LibraryStore.usual(), key, threads, Signing.Watcher.NOBODY);
+        signing = new Signing(casework, wanted, false, LibraryStore.usual(), key, threads, Signing.Watcher.NOBODY);
         Library stored = signing.stored();
         if (Signing.drawn(stored) > 0) {
             library = stored;
+            whole = signing.isReady() ? stored : null;
         }
     }
 
@@ -87,7 +97,7 @@ final class Ground {
 
     /** Whether there is anything left to compute for whoever asks. */
     boolean isDull() {
-        return !broken && !paused && drawn() < wanted;
+        return !broken && !paused && (drawn() < wanted || moreInPlay);
     }
 
     boolean isBroken() {
@@ -105,7 +115,8 @@ final class Ground {
                 ? (System.nanoTime() - fromAt) / 60e9 * (goal - done) / (done - from)
                 : Double.NaN;
         int causes = drawn > 0 ? all : some == null ? 0 : some.causes();
-        return new Sharpness(drawn, wanted, causes, all, done, goal, minutes, paused, broken);
+        String standing = library == null ? "" : Standing.of(library).words();
+        return new Sharpness(drawn, wanted, standing, causes, all, done, goal, minutes, paused, broken);
     }
 
     /** What follows, computed once for as long as nothing changes; null before all causes have draws. */
@@ -127,6 +138,8 @@ final class Ground {
                 session.tryPairs(trial.there());
             }
             sessions.put(known.key(), session);
+            inPlay.addAll(session.inPlay());
+            moreInPlay = whole != null && !close.containsAll(inPlay);
         }
         return session;
     }
@@ -158,7 +171,7 @@ final class Ground {
                 known.who());
     }
 
-    /** Draws further, to the first draws of all causes or a block more; returns when it is there or stopped. */
+    /** Draws further: first draws of all causes, then all, then causes in play more closely; returns when that is there or stopped. */
     void further(int most) {
         try {
             int have = drawn();
@@ -167,11 +180,36 @@ final class Ground {
                         signing.done(), (long) have * casework.candidates().size());
                 fromAt = System.nanoTime();
             }
-            int next = Math.min(most, have < Draws.BLOCK ? have + FIRST : have + Draws.BLOCK);
-            arrived(signing.upTo(next, l -> {}, this::partly));
+            if (have >= wanted) {
+                closer();
+                return;
+            }
+            int next = Math.min(most, have < FIRST ? FIRST : wanted);
+            Library fresh = signing.upTo(next, l -> {}, this::partly);
+            whole = next == wanted && Signing.drawn(fresh) >= wanted ? fresh : null;
+            if (Signing.drawn(fresh) > drawn()) {
+                arrived(fresh);
+            }
         } catch (RuntimeException e) {
             LOG.error("signatures of {}", casework.machine().identity().title(), e);
             broken = true;
+        }
+    }
+
+    /** Simulates the causes that answers have left in play. */
+    private void closer() {
+        Set<Integer> causes;
+        synchronized (this) {
+            causes = Set.copyOf(inPlay);
+            close = causes;
+            moreInPlay = false;
+        }
+        Library base = whole;
+        if (base != null) {
+            Library fresh = signing.closer(base, causes);
+            if (fresh != base) {
+                arrived(fresh);
+            }
         }
     }
 
@@ -180,9 +218,6 @@ final class Ground {
     }
 
     private void arrived(Library fresh) {
-        if (Signing.drawn(fresh) <= drawn()) {
-            return;
-        }
         synchronized (this) {
             library = fresh;
             begun = null;

@@ -20,12 +20,12 @@ import wetside.shop.RegisteredMachine;
 
 /**
  * Signatures of every machine somebody finds faults on, shared by all jobs on the same machine in the same kind of place.
- * Two threads compute them, a block of draws at a time, always for whichever is least sharp; pages never wait for it. While
+ * Two threads compute them, always for whichever is least sharp, then once more those causes that answers leave in play; pages never wait for it. While
  * nobody waits, a third makes a beginning for machines that have not been asked about.
  */
 final class Libraries implements AutoCloseable {
     private static final Logger LOG = LoggerFactory.getLogger(Libraries.class);
-    private static final int USUAL = 64;
+    private static final int USUAL = 128;
     private static final int KEPT = 12;
     /** Machines a beginning is made for: not so many that those on disk push each other out. */
     static final int WARMED = 16;
@@ -152,7 +152,7 @@ final class Libraries implements AutoCloseable {
                 Ground next = null;
                 synchronized (grounds) {
                     while (!closed && (next = dullest()) == null) {
-                        grounds.wait();
+                        grounds.wait(LOOK);
                     }
                     if (closed) {
                         return;

@@ -4,6 +4,7 @@ package wetside.bench;
  * How sharp signatures are.
  *
  * @param drawn   draws of every cause there are
+ * @param standing what they stand on, in words
  * @param causes  that have any draws yet, of {@code all}
  * @param minutes still to go, to the first draws of all causes or else to all that is wanted; NaN when nobody can say
  * @param paused  somebody has stopped it and goes on with what is there
@@ -12,6 +13,7 @@ package wetside.bench;
 record Sharpness(
         int drawn,
         int wanted,
+        String standing,
         int causes,
         int all,
         long done,

@@ -28,12 +28,20 @@ final class Footprint {
 
     /** Names of the readings still to be simulated for a cause. */
     static Set<String> readings(Casework casework, Library library, int cause) {
+        return readings(
+                casework,
+                IntStream.range(0, casework.askings().size())
+                        .filter(q -> isFelt(library, cause, q))
+                        .boxed()
+                        .toList());
+    }
+
+    /** Names of the readings of the routines in which some questions are asked, and of those that lead there. */
+    static Set<String> readings(Casework casework, List<Integer> felt) {
         Set<String> routines = new LinkedHashSet<>();
-        for (int q = 0; q < casework.askings().size(); q++) {
-            if (isFelt(library, cause, q)) {
-                routines.addAll(
-                        casework.leadingTo(casework.askings().get(q).procedure().routine()));
-            }
+        for (int q : felt) {
+            routines.addAll(
+                    casework.leadingTo(casework.askings().get(q).procedure().routine()));
         }
         Set<String> readings = new HashSet<>();
         for (Asking a : casework.askings()) {
@@ -65,14 +73,16 @@ final class Footprint {
     private static boolean isFelt(Library library, int cause, int question) {
         Signatures s = library.signatures();
         for (int k = 0; k < s.draws(cause); k++) {
-            float whole = s.value(0, k, question);
-            float here = s.value(cause, k, question);
-            if (Float.isNaN(whole) != Float.isNaN(here)
-                    || Math.abs(here - whole) > none(library.questions().get(question), whole)) {
+            if (differs(library.questions().get(question), s.value(0, k, question), s.value(cause, k, question))) {
                 return true;
             }
         }
         return false;
+    }
+
+    /** Whether a reading differs from that of the same machine when nothing is wrong by more than nothing. */
+    static boolean differs(Question question, float whole, float here) {
+        return Float.isNaN(whole) != Float.isNaN(here) || Math.abs(here - whole) > none(question, whole);
     }
 
     private static double none(Question question, double reading) {

@@ -2,11 +2,13 @@ package wetside.casework;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Collection;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.concurrent.Callable;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
@@ -20,35 +22,50 @@ import wetside.machine.Machine;
 import wetside.run.Draws;
 
 /**
- * Runs the twin for every cause and draw, block of draws by block, so that a first answer can be given after the first
- * block and every block sharpens it. Threads share nothing but the list of what is to be done.
+ * Runs the twin for every cause and draw. Few draws are all simulated, block by block, so that a first answer can be given
+ * after the first block; of many, some are simulated for each cause and the others told from them ({@link CauseRows}),
+ * unless all are to be simulated. Threads share nothing but the list of what is to be done.
  */
 public final class LibraryBuild {
     /** Half a block first, for an early answer. */
     private static final int FIRST = Draws.BLOCK / 2;
+    /** Up to so many draws nothing is told from others. */
+    static final int FEW = 2 * Draws.BLOCK;
     /** Between two tellings of what is there of the first block [ns]. */
     private static final long EVERY = 2_000_000_000L;
 
     private final Casework casework;
     private final int threads;
+    private final boolean allSimulated;
     private final AtomicLong done = new AtomicLong();
     private volatile boolean stopped;
     /** Rows of the block that was begun, by cause: what was run before a stop is not run again. */
     private float[][] begun = new float[0][];
 
     private int begunFirst;
+    /** The same of causes that are told. */
+    private List<CauseRows> telling = List.of();
+
+    private float[] tellingWhole;
+    private int tellingFrom;
 
     public LibraryBuild(Casework casework) {
-        this(casework, Runtime.getRuntime().availableProcessors());
+        this(casework, Runtime.getRuntime().availableProcessors(), false);
     }
 
-    /** @param threads that run the twin at once */
-    public LibraryBuild(Casework casework, int threads) {
+    /**
+     * One that runs the twin on several threads.
+     *
+     * @param threads      that run the twin at once
+     * @param allSimulated whether no draw may be told from others
+     */
+    public LibraryBuild(Casework casework, int threads, boolean allSimulated) {
         this.casework = casework;
         this.threads = threads;
+        this.allSimulated = allSimulated;
     }
 
-    /** Runs so far: one run is all procedures of one draw of one cause. */
+    /** Draws there are so far, of all causes together. */
     public long done() {
         return done.get();
     }
@@ -67,10 +84,31 @@ public final class LibraryBuild {
         stopped = false;
     }
 
+    boolean isStopped() {
+        return stopped;
+    }
+
+    /** Whether a library has what this would build. */
+    boolean isEnough(Library library, int wanted) {
+        Signatures s = library.signatures();
+        return s.causes() > 0
+                && s.draws(0) >= wanted
+                && simulated(s) >= (allSimulated || wanted <= FEW ? wanted : Draws.BLOCK);
+    }
+
+    /** Draws simulated of every cause at least. */
+    static int simulated(Signatures s) {
+        int least = Integer.MAX_VALUE;
+        for (int c = 0; c < s.causes(); c++) {
+            least = Math.min(least, s.simulated(c));
+        }
+        return least;
+    }
+
     /**
      * Brings a library up to {@code wanted} draws of every cause.
      *
-     * @param ready told after every complete block
+     * @param ready told of every library on the way and of the last
      */
     public Library upTo(int wanted, Library start, Consumer<Library> ready) {
         return upTo(wanted, start, ready, some -> {});
@@ -81,24 +119,85 @@ public final class LibraryBuild {
      * most often first: a cause that has not been run has no draws yet.
      */
     public Library upTo(int wanted, Library start, Consumer<Library> ready, Consumer<Library> some) {
-        Library library = start;
         ExecutorService workers = Executors.newFixedThreadPool(threads, LibraryBuild::daemon);
         try {
-            int have = library.signatures().draws(0);
-            while (have < wanted && !stopped) {
-                int more = have < Draws.BLOCK ? FIRST : Draws.BLOCK;
-                Library before = library;
-                library = block(before, have, more, workers, have == 0 ? some : l -> {});
-                if (library == before) {
-                    break;
-                }
-                have += more;
-                ready.accept(library);
-            }
+            return allSimulated || wanted <= FEW
+                    ? simulated(wanted, start, ready, some, workers)
+                    : told(wanted, start, ready, workers);
         } finally {
             workers.shutdownNow();
         }
+    }
+
+    /** Block by block, none told from others; what was, is begun anew. */
+    private Library simulated(
+            int wanted, Library start, Consumer<Library> ready, Consumer<Library> some, ExecutorService workers) {
+        int have = simulated(start.signatures());
+        Library library = start.signatures().draws(0) == have ? start : start.with(first(start.signatures(), have));
+        while (have < wanted && !stopped) {
+            int more = have < Draws.BLOCK ? FIRST : Draws.BLOCK;
+            Library before = library;
+            library = block(before, have, more, workers, have == 0 ? some : l -> {});
+            if (library == before) {
+                break;
+            }
+            have += more;
+            ready.accept(library);
+        }
         return library;
+    }
+
+    /**
+     * A first block of draws told from the severest of each cause, and from a middling one where that is felt: enough for a
+     * first look at few readings.
+     */
+    public Library glance() {
+        Library empty = casework.empty();
+        Signatures s = empty.signatures();
+        List<Machine> drawn = drawn(0, Draws.BLOCK);
+        float[] whole = new float[Draws.BLOCK * s.questions()];
+        ExecutorService workers = Executors.newFixedThreadPool(threads, LibraryBuild::daemon);
+        try {
+            run(drawn, whole, 0, Draws.BLOCK, workers);
+            List<CauseRows> rows = begun(s, oftenFirst(), drawn, whole);
+            all(
+                    rows.stream()
+                            .map(r -> task(() -> {
+                                r.glance();
+                                done.addAndGet(r.draws());
+                            }))
+                            .toList(),
+                    workers);
+            return empty.with(early(s, rows, whole));
+        } finally {
+            workers.shutdownNow();
+        }
+    }
+
+    /**
+     * Simulates draws of some causes that so far were told from others.
+     *
+     * @param causes positions of them
+     * @param draws  of each that shall be simulated
+     */
+    public Library simulate(Library library, Collection<Integer> causes, int draws) {
+        Signatures s = library.signatures();
+        ExecutorService workers = Executors.newFixedThreadPool(threads, LibraryBuild::daemon);
+        try {
+            List<CauseRows> rows = begun(s, causes, drawn(0, s.draws(0)), s.rows(0));
+            done.set(0);
+            all(
+                    rows.stream()
+                            .map(r -> task(() -> {
+                                r.tell(draws);
+                                done.incrementAndGet();
+                            }))
+                            .toList(),
+                    workers);
+            return stopped ? library : library.with(joined(s, rows));
+        } finally {
+            workers.shutdownNow();
+        }
     }
 
     private static Thread daemon(Runnable work) {
@@ -111,10 +210,7 @@ public final class LibraryBuild {
 
     /** The library itself when it was stopped before the block was whole. */
     private Library block(Library library, int first, int more, ExecutorService workers, Consumer<Library> some) {
-        List<Machine> drawn = new ArrayList<>();
-        for (int k = first; k < first + more; k++) {
-            drawn.add(casework.draws().machine(k));
-        }
+        List<Machine> drawn = drawn(first, first + more);
         Casework[] spared = spared(library, first);
         if (begun.length == 0 || begunFirst != first) {
             begun = new float[spared.length][];
@@ -207,5 +303,136 @@ public final class LibraryBuild {
         } catch (ExecutionException e) {
             throw new IllegalStateException("the twin failed: " + e.getCause(), e.getCause());
         }
+    }
+
+    private List<Machine> drawn(int first, int end) {
+        List<Machine> drawn = new ArrayList<>();
+        for (int k = first; k < end; k++) {
+            drawn.add(casework.draws().machine(k));
+        }
+        return drawn;
+    }
+
+    /**
+     * First the severest and a middling draw of every cause, from which a block is told for an early answer, then what it
+     * takes to tell all draws wanted.
+     */
+    private Library told(int wanted, Library start, Consumer<Library> ready, ExecutorService workers) {
+        Signatures s = start.signatures();
+        if (telling.isEmpty() || telling.get(0).draws() != wanted) {
+            begin(s, wanted, workers);
+        }
+        if (stopped) {
+            return start;
+        }
+        if (s.draws(0) == 0) {
+            all(telling.stream().map(r -> task(r::scout)).toList(), workers);
+            if (!stopped) {
+                ready.accept(start.with(early(s, telling, tellingWhole)));
+            }
+        }
+        if (!stopped && tellingFrom < wanted) {
+            run(telling.get(0).drawn(), tellingWhole, tellingFrom, wanted, workers);
+            tellingFrom = stopped ? tellingFrom : wanted;
+        }
+        all(
+                telling.stream()
+                        .filter(r -> !r.isTold())
+                        .map(r -> task(() -> tell(r)))
+                        .toList(),
+                workers);
+        if (stopped) {
+            return start;
+        }
+        Library library = start.with(joined(s.with(0, tellingWhole, wanted), telling));
+        telling = List.of();
+        ready.accept(library);
+        return library;
+    }
+
+    private void begin(Signatures s, int wanted, ExecutorService workers) {
+        done.set(0);
+        List<Machine> drawn = drawn(0, wanted);
+        tellingWhole = Arrays.copyOf(s.rows(0), wanted * s.questions());
+        tellingFrom = Math.max(Draws.BLOCK, s.draws(0));
+        run(drawn, tellingWhole, s.draws(0), tellingFrom, workers);
+        telling = stopped ? List.of() : begun(s, oftenFirst(), drawn, tellingWhole);
+    }
+
+    private List<CauseRows> begun(Signatures s, Collection<Integer> causes, List<Machine> drawn, float[] whole) {
+        return causes.stream()
+                .map(c -> new CauseRows(casework, c, drawn, whole, s.rows(c), s.simulated(c), () -> stopped))
+                .toList();
+    }
+
+    private void tell(CauseRows rows) {
+        rows.tell(0);
+        done.addAndGet(rows.isTold() ? rows.draws() : 0);
+    }
+
+    private static Signatures early(Signatures s, List<CauseRows> rows, float[] whole) {
+        Signatures early = s.with(0, Arrays.copyOf(whole, Draws.BLOCK * s.questions()), Draws.BLOCK);
+        for (CauseRows r : rows) {
+            early = early.with(r.cause(), r.early(), 0);
+        }
+        return early;
+    }
+
+    private static Signatures joined(Signatures s, List<CauseRows> rows) {
+        Signatures joined = s;
+        for (CauseRows r : rows) {
+            joined = joined.with(r.cause(), r.rows(), r.simulated());
+        }
+        return joined;
+    }
+
+    /** Runs draws of the machine when nothing is wrong. */
+    private void run(List<Machine> drawn, float[] whole, int first, int end, ExecutorService workers) {
+        int width = casework.askings().size();
+        List<Callable<Void>> runs = new ArrayList<>();
+        for (int k = first; k < end; k++) {
+            int draw = k;
+            runs.add(task(() -> {
+                if (!stopped) {
+                    float[] row =
+                            casework.row(drawn.get(draw), casework.candidates().get(0), draw);
+                    System.arraycopy(row, 0, whole, draw * width, width);
+                    done.incrementAndGet();
+                }
+            }));
+        }
+        all(runs, workers);
+    }
+
+    private static Callable<Void> task(Runnable work) {
+        return () -> {
+            work.run();
+            return null;
+        };
+    }
+
+    private static Signatures first(Signatures s, int draws) {
+        float[][] rows = new float[s.causes()][];
+        for (int c = 0; c < rows.length; c++) {
+            rows[c] = Arrays.copyOf(s.rows(c), draws * s.questions());
+        }
+        return Signatures.of(s.questions(), rows);
+    }
+
+    private static <T> List<T> all(List<Callable<T>> work, ExecutorService workers) {
+        List<Future<T>> futures = new ArrayList<>();
+        work.forEach(w -> futures.add(workers.submit(w)));
+        List<T> results = new ArrayList<>();
+        try {
+            for (Future<T> f : futures) {
+                results.add(f.get());
+            }
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+            throw new IllegalStateException("interrupted", e);
+        } catch (ExecutionException e) {
+            throw new IllegalStateException("the twin failed: " + e.getCause(), e.getCause());
+        }
+        return results;
     }
 }

@@ -30,6 +30,11 @@ public record LibraryKey(String name, String hash) {
                 machine.identity().id().replaceAll("[^A-Za-z0-9-]", "_") + "-" + hash.substring(0, 16), hash);
     }
 
+    /** Of the causes of the same library that were simulated more closely. */
+    LibraryKey closer() {
+        return new LibraryKey(name + "-closer", hash);
+    }
+
     private static void part(Component c, StringBuilder all) {
         all.append(c.id()).append(c.kind().name()).append(c.place());
         for (int i = 0; i < c.kind().parameters().size(); i++) {

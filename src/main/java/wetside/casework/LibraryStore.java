@@ -28,7 +28,7 @@ import wetside.diagnosis.Signatures;
  * builds a library; others wait for it and read what it left.
  */
 public final class LibraryStore {
-    private static final String MAGIC = "wetside signatures 1";
+    private static final String MAGIC = "wetside signatures 2";
 
     private static final String ENDING = ".signatures";
     private static final int KEPT = 24;
@@ -80,20 +80,23 @@ public final class LibraryStore {
             throw new IOException("another library");
         }
         int width = in.readInt();
-        int draws = in.readInt();
-        if (width != questions || draws < 0 || (long) draws * causes * width * Float.BYTES > size) {
-            throw new IOException("damaged");
-        }
-        float[][] rows = new float[causes][draws * width];
-        for (float[] row : rows) {
-            byte[] bytes = in.readNBytes(row.length * Float.BYTES);
-            java.nio.ByteBuffer.wrap(bytes).asFloatBuffer().get(row);
+        float[][] rows = new float[causes][];
+        int[] simulated = new int[causes];
+        for (int c = 0; c < causes; c++) {
+            int draws = in.readInt();
+            if (width != questions || draws < 0 || (long) draws * width * Float.BYTES > size) {
+                throw new IOException("damaged");
+            }
+            rows[c] = new float[draws * width];
+            simulated[c] = in.readInt();
+            byte[] bytes = in.readNBytes(rows[c].length * Float.BYTES);
+            java.nio.ByteBuffer.wrap(bytes).asFloatBuffer().get(rows[c]);
         }
         long sum = checked.getChecksum().getValue();
         if (in.readLong() != sum) {
             throw new IOException("damaged");
         }
-        return empty.with(Signatures.of(width, rows));
+        return empty.with(Signatures.of(width, rows, simulated));
     }
 
     /** Stores a library whole or not at all. */
@@ -137,9 +140,10 @@ public final class LibraryStore {
         out.writeUTF(key.hash());
         out.writeInt(s.causes());
         out.writeInt(s.questions());
-        out.writeInt(s.draws(0));
         for (int c = 0; c < s.causes(); c++) {
             float[] row = s.rows(c);
+            out.writeInt(s.draws(c));
+            out.writeInt(s.simulated(c));
             java.nio.ByteBuffer bytes = java.nio.ByteBuffer.allocate(row.length * Float.BYTES);
             bytes.asFloatBuffer().put(row);
             out.write(bytes.array());

@@ -30,6 +30,10 @@ public final class Session {
     public static final double WORTH_NAMING = 0.03;
 
     private static final int MOST_NAMED = 5;
+    /** Causes below this share are not simulated more closely. */
+    private static final double IN_PLAY = 0.005;
+
+    private static final int MOST_IN_PLAY = 24;
     /** From this share on the best cause is treated as found. */
     private static final double FOUND = 0.8;
 
@@ -248,6 +252,18 @@ public final class Session {
             named++;
         }
         return ranking.subList(0, named);
+    }
+
+    /** Causes that may still be it, the likeliest first: worth simulating more closely. None before anything is known. */
+    public List<Integer> inPlay() {
+        return observations.size() == 0
+                ? List.of()
+                : posterior.ranking().stream()
+                        .filter(r -> r.share() >= IN_PLAY
+                                && r.position() < casework.candidates().size())
+                        .limit(MOST_IN_PLAY)
+                        .map(Posterior.Ranked::position)
+                        .toList();
     }
 
     /** Whether the best cause stands out so far that it is treated as found. */

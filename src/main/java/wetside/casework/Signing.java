@@ -2,8 +2,10 @@ package wetside.casework;
 
 import java.io.IOException;
 import java.util.Collection;
+import java.util.List;
 import java.util.function.Consumer;
 import wetside.diagnosis.Library;
+import wetside.diagnosis.Signatures;
 import wetside.run.Draws;
 
 /**
@@ -11,13 +13,18 @@ import wetside.run.Draws;
  * second waits and reads.
  */
 public final class Signing {
+    /** Draws of a cause in play that are simulated. */
+    private static final int CLOSE = 64;
+
     private final Casework casework;
     private final int wanted;
     private final LibraryStore store;
     private final LibraryKey key;
     private final int threads;
+    private final boolean allSimulated;
     private final Watcher watcher;
     private final LibraryBuild build;
+    private Library close;
 
     /** Told what goes on meanwhile, on the thread that computes. */
     public interface Watcher {
@@ -38,18 +45,27 @@ public final class Signing {
     }
 
     /**
-     * @param wanted  draws of every cause
-     * @param key     by which it is stored
-     * @param threads that may run the twin at once
+     * @param wanted       draws of every cause
+     * @param allSimulated whether none of them may be told from others
+     * @param key          by which it is stored
+     * @param threads      that may run the twin at once
      */
-    public Signing(Casework casework, int wanted, LibraryStore store, LibraryKey key, int threads, Watcher watcher) {
+    public Signing(
+            Casework casework,
+            int wanted,
+            boolean allSimulated,
+            LibraryStore store,
+            LibraryKey key,
+            int threads,
+            Watcher watcher) {
         this.casework = casework;
         this.wanted = wanted;
         this.store = store;
         this.key = key;
         this.threads = threads;
+        this.allSimulated = allSimulated;
         this.watcher = watcher;
-        build = new LibraryBuild(casework, threads);
+        build = new LibraryBuild(casework, threads, allSimulated);
     }
 
     public Casework casework() {
@@ -58,17 +74,17 @@ public final class Signing {
 
     /** True when nothing has to be computed. */
     public boolean isReady() {
-        return drawn(stored()) >= wanted;
+        return build.isEnough(stored(), wanted);
     }
 
     /** A build of a few draws of some readings only, and of what leads to them: enough for a first look within seconds. */
     public LibraryBuild looking(Collection<String> readings) {
-        return new LibraryBuild(casework.reading(readings), threads);
+        return new LibraryBuild(casework.reading(readings), threads, false);
     }
 
     /** What such a build finds. */
     public Library look(LibraryBuild looking) {
-        return looking.upTo(Draws.BLOCK, casework.empty(), library -> {});
+        return looking.glance();
     }
 
     /** Everything wanted; {@code early} is told of each library on the way, the first after a few seconds. */
@@ -84,7 +100,7 @@ public final class Signing {
     /** The same; {@code some} is told of the first draws of some causes while the others are still run. */
     public Library upTo(int draws, Consumer<Library> early, Consumer<Library> some) {
         Library start = stored();
-        if (drawn(start) >= draws) {
+        if (build.isEnough(start, draws)) {
             return start;
         }
         if (drawn(start) > 0) {
@@ -92,7 +108,7 @@ public final class Signing {
         }
         try (LibraryStore.Hold hold = store.hold(key, watcher::waiting)) {
             start = stored();
-            if (drawn(start) >= draws) {
+            if (build.isEnough(start, draws)) {
                 return start;
             }
             watcher.begun();
@@ -100,13 +116,53 @@ public final class Signing {
                     draws,
                     start,
                     library -> {
-                        keep(library);
+                        if (LibraryBuild.simulated(library.signatures()) >= Draws.BLOCK / 2) {
+                            keep(key, library);
+                        }
                         early.accept(library);
                     },
                     some);
         } finally {
             watcher.ended();
         }
+    }
+
+    /**
+     * A library in which some causes are simulated where they were told from few draws. Kept apart from the library itself,
+     * which so stays the same whatever has been asked of it before.
+     */
+    public Library closer(Library base, Collection<Integer> causes) {
+        int draws = Math.min(CLOSE, drawn(base));
+        Signatures from = base.signatures();
+        List<Integer> few =
+                causes.stream().filter(c -> from.simulated(c) < draws).sorted().toList();
+        if (few.isEmpty() || from.draws(0) < wanted) {
+            return base;
+        }
+        Signatures known = close().signatures();
+        List<Integer> unknown = few.stream()
+                .filter(c -> known.draws(c) != from.draws(c) || known.simulated(c) < draws)
+                .toList();
+        Library simulated = unknown.isEmpty() ? base : build.simulate(base, unknown, draws);
+        Signatures kept = known;
+        Signatures closer = from;
+        for (int c : few) {
+            Signatures source = unknown.contains(c) ? simulated.signatures() : known;
+            kept = kept.with(c, source.rows(c), source.simulated(c));
+            closer = closer.with(c, source.rows(c), source.simulated(c));
+        }
+        if (!unknown.isEmpty() && !build.isStopped()) {
+            close = base.with(kept);
+            keep(key.closer(), close);
+        }
+        return base.with(closer);
+    }
+
+    private synchronized Library close() {
+        if (close == null) {
+            close = store.load(key.closer(), casework.empty()).orElseGet(casework::empty);
+        }
+        return close;
     }
 
     /** Ends the work soon; what was run is kept for when it goes on. */
@@ -138,9 +194,9 @@ public final class Signing {
         return store.load(key, casework.empty()).orElseGet(casework::empty);
     }
 
-    private void keep(Library library) {
+    private void keep(LibraryKey under, Library library) {
         try {
-            store.save(key, library);
+            store.save(under, library);
         } catch (IOException e) {
             watcher.notKept(e);
         }

@@ -8,6 +8,7 @@ import wetside.casework.CaseFile;
 import wetside.casework.Casework;
 import wetside.casework.Session;
 import wetside.casework.Signing;
+import wetside.casework.Standing;
 import wetside.diagnosis.Library;
 import wetside.diagnosis.Observation;
 import wetside.diagnosis.Observations;
@@ -24,6 +25,7 @@ final class CaseDiagnosis {
     private final ShopChoice shop;
     private final Who who;
     private final int draws;
+    private final boolean allSimulated;
     private final boolean json;
     private final String whyNot;
 
@@ -31,12 +33,21 @@ final class CaseDiagnosis {
      * @param who    overrides the case when not null
      * @param whyNot part of the name of a cause to be held against the best, or null
      */
-    CaseDiagnosis(Console console, CaseFile given, ShopChoice shop, Who who, int draws, boolean json, String whyNot) {
+    CaseDiagnosis(
+            Console console,
+            CaseFile given,
+            ShopChoice shop,
+            Who who,
+            int draws,
+            boolean allSimulated,
+            boolean json,
+            String whyNot) {
         this.shop = shop;
         this.console = console;
         this.given = given;
         this.who = who == null ? given.who() : who;
         this.draws = draws;
+        this.allSimulated = allSimulated;
         this.json = json;
         this.whyNot = whyNot;
         casework = given.installed().casework(Procedures.bundled());
@@ -44,7 +55,7 @@ final class CaseDiagnosis {
 
     int tell() {
         List<Observation> found = observations();
-        SigningBar bar = new SigningBar(console, casework, draws);
+        SigningBar bar = new SigningBar(console, casework, draws, allSimulated);
         Signing signing = bar.signing();
         if (!found.isEmpty() && !signing.isReady()) {
             firstLook(found, bar.look(found.stream().map(Observation::about).toList()));
@@ -52,6 +63,7 @@ final class CaseDiagnosis {
         Library library = signing.all(early -> {});
         makeSense(found, library);
         Session session = session(found, library);
+        session.sharpen(bar.closer(library, session.inPlay()));
         PairTrial.on(session, console);
         if (json) {
             console.result(Json.print(FindingJson.of(session, given.installed(), given.complaint(), shop, whyNot)));
@@ -73,7 +85,7 @@ final class CaseDiagnosis {
             Posterior.Ranked best = session(found, early).posterior().best();
             console.errors()
                     .println("First look: " + best.words() + ", " + FindingText.percent(best.share()) + ", from "
-                            + Signing.drawn(early) + " draws of each cause. More are being run.");
+                            + Standing.of(early).words() + ". More are being run.");
         }
     }
 

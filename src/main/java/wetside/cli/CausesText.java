@@ -6,6 +6,7 @@ import java.util.Locale;
 import wetside.casework.Answers;
 import wetside.casework.Session;
 import wetside.casework.Signing;
+import wetside.casework.Standing;
 import wetside.diagnosis.Earlier;
 import wetside.diagnosis.Observation;
 import wetside.diagnosis.Who;
@@ -49,6 +50,9 @@ final class CausesText {
                 .mapToDouble(Posterior.Ranked::share)
                 .sum();
         line("  ", (ranking.size() - listed) + " others together", FindingText.percent(rest), "");
+        if (drawn >= wanted && !Standing.of(session.library()).allSimulated()) {
+            console.text("  ", Standing.of(session.library()).words());
+        }
         odd();
     }
 

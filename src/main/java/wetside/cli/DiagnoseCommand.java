@@ -47,8 +47,13 @@ final class DiagnoseCommand implements Callable<Integer> {
             description = "who is at the machine: owner (if not said), technician or qualified")
     private String who;
 
-    @Option(names = "--draws", paramLabel = "N", description = "machines simulated for each cause (default: 64)")
-    private int draws = 64;
+    @Option(names = "--draws", paramLabel = "N", description = "machines drawn for each cause (default: 128)")
+    private int draws = 128;
+
+    @Option(
+            names = "--all-simulated",
+            description = "simulate every one of them, where usually most are told from some (several times as long)")
+    private boolean allSimulated;
 
     @Option(
             names = "--why-not",
@@ -77,7 +82,7 @@ final class DiagnoseCommand implements Callable<Integer> {
             }
             CaseFile given = CaseFile.read(file);
             shop.read(given.installed().machine());
-            return new CaseDiagnosis(console, given, shop, said, draws, json, whyNot).tell();
+            return new CaseDiagnosis(console, given, shop, said, draws, allSimulated, json, whyNot).tell();
         }
         if (whyNot != null) {
             throw new BadArgument("--why-not goes with a case file; in the talk, type: why not " + whyNot);
@@ -91,6 +96,7 @@ final class DiagnoseCommand implements Callable<Integer> {
                         shop,
                         said == null ? Who.OWNER : said,
                         draws,
+                        allSimulated,
                         json)
                 .hold();
     }

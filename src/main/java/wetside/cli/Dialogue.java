@@ -48,6 +48,7 @@ final class Dialogue {
             ShopChoice shop,
             Who who,
             int draws,
+            boolean allSimulated,
             boolean json) {
         this.shop = shop;
         this.console = console;
@@ -57,7 +58,7 @@ final class Dialogue {
         this.draws = draws;
         this.json = json;
         askings = new Askings(casework);
-        bar = new SigningBar(console, casework, draws);
+        bar = new SigningBar(console, casework, draws, allSimulated);
         sharpening = new Sharpening(bar.signing());
     }
 
@@ -107,6 +108,7 @@ final class Dialogue {
         if (library != session.library()) {
             session.sharpen(library);
         }
+        sharpening.closer(session.inPlay());
         PairTrial.on(session, console);
         advice = session.advice();
         open = new OpenList(console, session, advice);

@@ -50,8 +50,13 @@ final class EvaluateCommand implements Callable<Integer> {
     @Option(names = "--seed", paramLabel = "N", description = "other jobs for another number (default: 1)")
     private long seed = 1;
 
-    @Option(names = "--draws", paramLabel = "N", description = "machines simulated for each cause (default: 64)")
-    private int draws = 64;
+    @Option(names = "--draws", paramLabel = "N", description = "machines drawn for each cause (default: 128)")
+    private int draws = 128;
+
+    @Option(
+            names = "--all-simulated",
+            description = "simulate every one of them, where usually most are told from some (several times as long)")
+    private boolean allSimulated;
 
     @Option(names = "--pairs", paramLabel = "SHARE", description = "share of the faulty machines with two causes (0)")
     private double pairs;
@@ -83,7 +88,8 @@ final class EvaluateCommand implements Callable<Integer> {
         Who at = People.of(who, Who.TECHNICIAN);
         Installed installed = choice.installed(name);
         Casework casework = installed.casework(Procedures.bundled());
-        Library library = new SigningBar(console, casework, draws).signing().all(early -> {});
+        Library library =
+                new SigningBar(console, casework, draws, allSimulated).signing().all(early -> {});
         Evaluation evaluation =
                 new Evaluation(casework, library, Procedures.bundled(), at, World.USUAL.pairs(pairs), play, seed);
         CountDownLatch told = new CountDownLatch(1);

@@ -11,6 +11,7 @@ import wetside.casework.Installed;
 import wetside.casework.Precautions;
 import wetside.casework.Session;
 import wetside.casework.Signing;
+import wetside.casework.Standing;
 import wetside.diagnosis.Observation;
 import wetside.diagnosis.Repair;
 import wetside.diagnosis.Who;
@@ -46,6 +47,9 @@ final class FindingJson {
         m.put("who", People.word(session.who()));
         m.put("draws", Signing.drawn(session.library()));
         shop.jobs().ifPresent(jobs -> m.put("shopJobs", jobs));
+        Standing standing = Standing.of(session.library());
+        m.put("fewestSimulated", standing.fewest());
+        m.put("mostSimulated", standing.most());
         FindingJson finding = new FindingJson(session);
         finding.fill(m);
         if (whyNot != null) {

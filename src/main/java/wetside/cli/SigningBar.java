@@ -19,11 +19,12 @@ final class SigningBar implements Signing.Watcher {
     private boolean quiet;
     private boolean told;
 
-    SigningBar(Console console, Casework casework, int draws) {
+    SigningBar(Console console, Casework casework, int draws, boolean allSimulated) {
         this.console = console;
         signing = new Signing(
                 casework,
                 draws,
+                allSimulated,
                 LibraryStore.usual(),
                 LibraryKey.of(casework, ProgramCode.sum()),
                 Runtime.getRuntime().availableProcessors(),
@@ -44,6 +45,22 @@ final class SigningBar implements Signing.Watcher {
         }
         try {
             return signing.look(looking);
+        } finally {
+            bar.stop();
+        }
+    }
+
+    /** The causes in play simulated more closely, a bar in view. */
+    Library closer(Library library, Collection<Integer> causes) {
+        if (causes.isEmpty()) {
+            return library;
+        }
+        Progress bar = new Progress(console, "Likely causes", signing::done, causes.size());
+        if (console.isWatched()) {
+            bar.start();
+        }
+        try {
+            return signing.closer(library, causes);
         } finally {
             bar.stop();
         }

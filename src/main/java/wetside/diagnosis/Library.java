@@ -48,10 +48,13 @@ public final class Library {
         List<Cause> all = new ArrayList<>(causes);
         all.addAll(more);
         float[][] every = new float[all.size()][];
+        int[] simulated = new int[all.size()];
         for (int c = 0; c < every.length; c++) {
-            every[c] = c < causes.size() ? signatures.rows(c) : rows[c - causes.size()];
+            boolean old = c < causes.size();
+            every[c] = old ? signatures.rows(c) : rows[c - causes.size()];
+            simulated[c] = old ? signatures.simulated(c) : every[c].length / Math.max(1, questions.size());
         }
-        return new Library(all, questions, Signatures.of(questions.size(), every));
+        return new Library(all, questions, Signatures.of(questions.size(), every, simulated));
     }
 
     public List<Cause> causes() {

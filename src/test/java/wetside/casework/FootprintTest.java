@@ -32,7 +32,7 @@ class FootprintTest {
     void furtherDrawsReadAsIfEverythingHadBeenRun() {
         List<String> differing = new ArrayList<>();
         int readings = 0;
-        Library spared = new LibraryBuild(casework).upTo(24, casework.empty(), l -> {});
+        Library spared = new LibraryBuild(casework, 2, true).upTo(24, casework.empty(), l -> {});
         for (int c = 0; c < casework.candidates().size(); c++) {
             for (int k = 16; k < 24; k++) {
                 float[] run = casework.row(

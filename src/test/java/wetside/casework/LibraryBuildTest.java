@@ -28,8 +28,8 @@ class LibraryBuildTest {
 
     @Test
     void whatWasRunBeforeAStopIsNotRunAgain() throws InterruptedException {
-        Library whole = new LibraryBuild(casework, 1).upTo(4, casework.empty(), l -> {});
-        LibraryBuild build = new LibraryBuild(casework, 1);
+        Library whole = new LibraryBuild(casework, 1, false).upTo(4, casework.empty(), l -> {});
+        LibraryBuild build = new LibraryBuild(casework, 1, false);
         Thread stopper = new Thread(() -> {
             while (build.done() < 40) {
                 Thread.onSpinWait();
@@ -53,6 +53,43 @@ class LibraryBuildTest {
         for (int c = 0; c < whole.causes().size(); c++) {
             assertThat(resumed.signatures().rows(c))
                     .isEqualTo(whole.signatures().rows(c));
+        }
+    }
+
+    @Test
+    void whatIsToldGoesOnAfterAStop() throws InterruptedException {
+        Library whole = new LibraryBuild(casework, 1, false).upTo(24, casework.empty(), l -> {});
+        LibraryBuild build = new LibraryBuild(casework, 1, false);
+        Thread stopper = new Thread(() -> {
+            while (build.done() < 24 * 5) {
+                Thread.onSpinWait();
+            }
+            build.stop();
+        });
+        stopper.start();
+        Library stopped = build.upTo(24, casework.empty(), l -> {});
+        stopper.join();
+        assertThat(Signing.drawn(stopped)).isZero();
+        assertThat(build.done()).isBetween(24 * 5L, build.total(24) - 1);
+        build.goOn();
+        Library resumed = build.upTo(24, stopped, l -> {});
+        assertThat(build.done()).isEqualTo(build.total(24));
+        for (int c = 0; c < whole.causes().size(); c++) {
+            assertThat(resumed.signatures().rows(c))
+                    .isEqualTo(whole.signatures().rows(c));
+        }
+    }
+
+    @Test
+    void firstDrawsOfAllCausesAreGoneOnWith() {
+        Library first = new LibraryBuild(casework, 1, false).upTo(4, casework.empty(), l -> {});
+        Library told = new LibraryBuild(casework, 1, false).upTo(24, first, l -> {});
+        for (int c = 0; c < first.causes().size(); c++) {
+            assertThat(told.signatures().draws(c)).isEqualTo(24);
+            assertThat(told.signatures().simulated(c)).isGreaterThanOrEqualTo(8);
+            assertThat(java.util.Arrays.copyOf(
+                            told.signatures().rows(c), first.signatures().rows(c).length))
+                    .isEqualTo(first.signatures().rows(c));
         }
     }
 

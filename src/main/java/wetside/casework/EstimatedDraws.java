@@ -1,0 +1,146 @@
+package wetside.casework;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.stream.IntStream;
+import wetside.diagnosis.Answering;
+import wetside.diagnosis.Question;
+
+/**
+ * Draws of a cause that were not run, told from those that were: draw k means the same parts with and without the fault, so
+ * what the whole machine of a draw reads is known, and only what the fault makes of it has to be told.
+ *
+ * <pre>
+ * number   {@link Told}, what it leaves at the donor draw added
+ * word     the donor's where the fault changed it there, else that of the whole machine of the draw
+ * </pre>
+ *
+ * The donor is the simulated draw nearest in severity; all its leftovers travel together, so that readings which stray
+ * together still do. Where readings of simulated draws cannot be told from the other simulated draws, {@link #isSound} says
+ * so and more has to be simulated.
+ */
+final class EstimatedDraws {
+    /** Miss of a number that matters: in standard deviations of its instrument, and as a share of how far readings spread. */
+    private static final double SHARPNESS = 1.5;
+
+    private static final double OF_SPREAD = 0.6;
+    /** Share of simulated draws whose word may be missed. */
+    private static final double MISTAKEN = 0.4;
+    /** Share of the questions felt that may be told badly. */
+    private static final double BADLY = 0.1;
+
+    private final List<Question> questions;
+    private final float[] healthy;
+    private final double[] severity;
+    private final int width;
+
+    /**
+     * @param healthy  rows of the whole machine, for every draw wanted
+     * @param severity of every draw wanted
+     */
+    EstimatedDraws(List<Question> questions, float[] healthy, double[] severity) {
+        this.questions = questions;
+        this.healthy = healthy;
+        this.severity = severity;
+        width = questions.size();
+    }
+
+    /** Whether most questions felt can be told from the simulated draws. */
+    boolean isSound(float[] rows, int[] simulated, boolean[] felt) {
+        long asked = IntStream.range(0, width).filter(q -> felt[q]).count();
+        long badly = IntStream.range(0, width)
+                .filter(q -> felt[q] && !isSound(rows, simulated, q))
+                .count();
+        return badly <= Math.max(1, BADLY * asked);
+    }
+
+    private boolean isSound(float[] rows, int[] simulated, int q) {
+        Told told = questions.get(q).answering() instanceof Answering.Number ? told(rows, simulated, q) : null;
+        if (told == null) {
+            return missedWords(rows, simulated, q) <= MISTAKEN * simulated.length;
+        }
+        double instrument = Math.sqrt(((Answering.Number) questions.get(q).answering()).variance(told.size()));
+        return told.miss() <= Math.max(SHARPNESS * instrument, OF_SPREAD * told.spread());
+    }
+
+    /** How many simulated draws the nearest other simulated draw gives another word, or none where there is one. */
+    private int missedWords(float[] rows, int[] simulated, int q) {
+        int missed = 0;
+        for (int k : simulated) {
+            int donor = nearest(k, simulated, k);
+            float told = word(rows, donor, k, q);
+            float here = rows[k * width + q];
+            boolean number = questions.get(q).answering() instanceof Answering.Number;
+            boolean same = Float.isNaN(told) == Float.isNaN(here) && (number || Float.isNaN(told) || told == here);
+            missed += same ? 0 : 1;
+        }
+        return missed;
+    }
+
+    private float word(float[] rows, int donor, int k, int q) {
+        float there = rows[donor * width + q];
+        boolean changed = Float.compare(there, healthy[donor * width + q]) != 0;
+        return changed ? there : healthy[k * width + q];
+    }
+
+    /** Without a form: a number changes as much as the donor's, a word is the donor's. */
+    private float plainly(float[] rows, int donor, int k, int q) {
+        float moved = healthy[k * width + q] + rows[donor * width + q] - healthy[donor * width + q];
+        return questions.get(q).answering() instanceof Answering.Number && !Float.isNaN(moved)
+                ? moved
+                : word(rows, donor, k, q);
+    }
+
+    /** The simulated draw nearest in severity to draw {@code k}, other than {@code not}. */
+    private int nearest(int k, int[] simulated, int not) {
+        int best = -1;
+        for (int j : simulated) {
+            if (j != not
+                    && (best < 0 || Math.abs(severity[j] - severity[k]) < Math.abs(severity[best] - severity[k]))) {
+                best = j;
+            }
+        }
+        return best;
+    }
+
+    /** Writes every draw that is not simulated; where nothing is felt it reads as on the whole machine. */
+    void fill(float[] rows, int[] simulated, boolean[] felt) {
+        Told[] told = new Told[width];
+        for (int q = 0; q < width; q++) {
+            if (felt[q] && questions.get(q).answering() instanceof Answering.Number) {
+                told[q] = told(rows, simulated, q);
+            }
+        }
+        boolean[] known = new boolean[severity.length];
+        for (int j : simulated) {
+            known[j] = true;
+        }
+        for (int k = 0; k < severity.length; k++) {
+            int donor = known[k] ? k : nearest(k, simulated, -1);
+            for (int q = 0; q < width && !known[k]; q++) {
+                float whole = healthy[k * width + q];
+                boolean plain = told[q] == null || Float.isNaN(whole) || !told[q].knows(donor);
+                rows[k * width + q] =
+                        !felt[q] ? whole : plain ? plainly(rows, donor, k, q) : told[q].at(severity[k], whole, donor);
+            }
+        }
+    }
+
+    /** How a number follows severity; null when too few draws have one. */
+    private Told told(float[] rows, int[] simulated, int q) {
+        int[] valued = Arrays.stream(simulated)
+                .filter(k -> !Float.isNaN(rows[k * width + q]) && !Float.isNaN(healthy[k * width + q]))
+                .toArray();
+        return valued.length < Told.LEAST
+                ? null
+                : new Told(
+                        valued,
+                        Arrays.stream(valued).mapToDouble(k -> severity[k]).toArray(),
+                        Arrays.stream(valued)
+                                .mapToDouble(k -> healthy[k * width + q])
+                                .toArray(),
+                        Arrays.stream(valued)
+                                .mapToDouble(k -> rows[k * width + q])
+                                .toArray());
+    }
+}
