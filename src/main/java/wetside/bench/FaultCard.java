@@ -78,9 +78,11 @@ final class FaultCard {
         for (Candidate c : causes) {
             if (causes.size() > 1) {
                 facts.add(new FaultView.Fact(
-                        facts.isEmpty() ? "First" : "And", Spoken.capital(c.cause().words())));
+                        facts.isEmpty() ? "First" : "And",
+                        Spoken.capital(c.cause().words())));
             }
-            Component part = session.casework().machine().component(c.component().orElseThrow());
+            Component part =
+                    session.casework().machine().component(c.component().orElseThrow());
             facts.addAll(facts(session, c.words().orElseThrow().remedy(), part.place(), units));
         }
         return facts;

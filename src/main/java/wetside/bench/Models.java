@@ -25,6 +25,7 @@ import wetside.units.Display;
 final class Models {
     /** Machines kept ready: every making of every file, and the places under the workshop's hands. */
     private static final int KEPT = 64;
+
     private final Procedures procedures = Procedures.bundled();
     private final Kept<RegisteredMachine, Casework> makings = new Kept<>(KEPT);
     private final Expectations expectations = new Expectations(procedures);

@@ -8,6 +8,8 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Duration;
+import java.util.List;
+import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.AfterAll;
@@ -175,6 +177,28 @@ class FaultReasonsTest {
         String single = browser.post(at("/pairs"), "do", "single").body();
         assertThat(causes(single)).doesNotContain("pairs of causes among them");
         assertThat(single).contains("Try two causes at once");
+    }
+
+    @Test
+    void twoCausesAtOnceAreProvedAndReportedLikeOne() throws Exception {
+        String file = new Register(shop).machine(machine).file();
+        number = jobs.open(machine("S 2", file, "A", ""), "dark, and it drips", "owner");
+        jobs.conclude(number, "lamp: dead + tap: drips", "", "Ines", Jobs.ANY);
+        String page = browser.get("/jobs/" + number).body();
+        Proof lamp = proof("lamp: dead");
+        Proof tap = proof("tap: drips");
+        assertThat(lamp.items()).isNotEqualTo(tap.items());
+        for (Proof one : List.of(lamp, tap)) {
+            for (Proof.Item item : one.items()) {
+                assertThat(page).contains(item.what());
+            }
+        }
+        assertThat(browser.get("/jobs/" + number + "/report.pdf").statusCode()).isEqualTo(200);
+    }
+
+    private static Proof proof(String finding) {
+        RegisteredMachine m = new Register(shop).machine(machine);
+        return Proof.of(Optional.of(new Models().casework(m)), finding, List.of());
     }
 
     @Test
