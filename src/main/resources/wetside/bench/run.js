@@ -186,7 +186,7 @@
       s.lines.forEach((l, i) => {
         out.push(svg("path", {class: `l${i}`, d: path(l.column)}));
         const value = picture ? picture.v[l.reading] : null;
-        const names = folded(l.name.replace(/, temperature$/, ""), Math.floor((left - 48) / 7));
+        const names = folded(l.name.replace(/, temperature$/, ""), Math.floor((left - 44) / 7));
         for (const words of s.lines.length > 2 ? names.slice(0, 1) : names) { out.push(svg("text", {class: "name", x: 14, y: down}, words)); down += 15; }
         out.push(svg("text", {class: "small", x: 14, y: down}, `${["", "dashed ", "dotted "][i]}${digits(value)} ${l.unit}`));
         down += 18;
