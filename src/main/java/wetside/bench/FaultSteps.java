@@ -2,11 +2,6 @@ package wetside.bench;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
-import java.util.Set;
-import wetside.cabinet.Cabinet;
-import wetside.cabinet.CabinetDrawing;
-import wetside.cabinet.Fitted;
 import wetside.casework.Asking;
 import wetside.casework.Candidate;
 import wetside.casework.Casework;
@@ -21,8 +16,6 @@ import wetside.diagnosis.plan.Step;
 import wetside.kind.Words;
 import wetside.machine.Component;
 import wetside.machine.Machine;
-import wetside.machine.MachineFile;
-import wetside.machine.Side;
 import wetside.page.Block;
 import wetside.page.Level;
 import wetside.page.Picture;
@@ -233,18 +226,12 @@ final class FaultSteps {
     }
 
     private FaultView.Where drawn(Component part) {
-        MachineFile file = MachineFiles.find(about.machine().file());
-        Cabinet cabinet = Cabinet.of(file, casework.machine()).orElse(null);
-        Fitted fitted = cabinet == null ? null : cabinet.part(part.id()).orElse(null);
-        if (fitted == null) {
+        Block.Drawing drawing = Whereabouts.of(about.machine(), casework.machine(), part, 1).orElse(null);
+        if (drawing == null) {
             return null;
         }
-        Side side = cabinet.best(fitted);
-        CabinetDrawing drawing =
-                new CabinetDrawing(cabinet, Optional.of(fitted), Set.of(fitted.id()), CabinetDrawing.Room.HALF);
-        String caption = Spoken.capital(part.name()) + ", from the " + side.word();
-        String svg = Picture.markup(new Block.Drawing(drawing.bare(side), caption, caption, 1), false);
+        String svg = Picture.markup(drawing, false);
         // the page's policy lets no style in an attribute through
-        return new FaultView.Where(svg.replaceAll(" style=\"[^\"]*\"", ""), caption);
+        return new FaultView.Where(svg.replaceAll(" style=\"[^\"]*\"", ""), drawing.caption());
     }
 }

@@ -24,11 +24,15 @@ import wetside.shop.Owner;
 import wetside.shop.Reading;
 import wetside.shop.RegisteredMachine;
 import wetside.shop.Shelf;
+import wetside.units.Display;
 
 /** What was found and done on a job, on paper: for the owner in plain words, for the file with everything. */
 final class JobReport {
     private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("d MMMM yyyy", Locale.ENGLISH);
     private static final DateTimeFormatter MINUTE = DateTimeFormatter.ofPattern("d MMM yyyy H:mm", Locale.ENGLISH);
+
+    /** How wide the cabinet is drawn, of the sheet. */
+    private static final double DRAWN = 0.2;
 
     /** A sheet that is printed and kept is worth waiting for what the machine should read. */
     private static final Duration PATIENCE = Duration.ofSeconds(20);
@@ -46,8 +50,12 @@ final class JobReport {
     private final List<Words.OfFault> causes;
     private final Optional<Closing.Signature> signature;
     private final double minutes;
+    private final Display units;
+    private final Optional<Block.Drawing> where;
 
-    JobReport(Workshop w, Job job) {
+    /** @param units those the reader chose */
+    JobReport(Workshop w, Job job, Display units) {
+        this.units = units;
         this.job = job;
         machine = w.register().machine(job.machineId());
         owner = w.register().owner(machine.ownerId());
@@ -60,7 +68,13 @@ final class JobReport {
                 .collect(Collectors.toSet());
         standing = timeline.stream().filter(e -> !setAside.contains(e.id())).toList();
         Optional<Casework> casework = JobView.casework(w, machine);
-        measured = Measured.all(w, machine, casework, w.readings().of(job.id()), PATIENCE);
+        measured = Measured.all(w, machine, casework, w.readings().of(job.id()), PATIENCE).stream()
+                .map(m -> new Measured(in(units, m.reading()), m.rail()))
+                .toList();
+        where = casework.flatMap(c -> Proof.cause(c, job.finding())
+                .flatMap(Candidate::component)
+                .flatMap(id -> Whereabouts.of(
+                        machine, c.machine(), c.machine().component(id), DRAWN)));
         proof = Proof.of(casework, job.finding(), timeline);
         used = w.shelf().used(job.id());
         causes = casework.stream()
@@ -69,6 +83,22 @@ final class JobReport {
                 .toList();
         signature = w.closing().signature(job.id());
         minutes = w.closing().minutes(job.id());
+    }
+
+    private static Reading in(Display units, Reading r) {
+        return new Reading(
+                r.id(),
+                r.phase(),
+                r.asked(),
+                units.prose(r.said()),
+                r.verdict(),
+                r.who(),
+                r.at(),
+                r.entryId(),
+                r.expected() == null ? null : units.prose(r.expected()),
+                r.value(),
+                r.low(),
+                r.high());
     }
 
     private Sheet.Plate plate() {
@@ -83,7 +113,12 @@ final class JobReport {
     Sheet forOwner() {
         List<Sheet.Section> sections = new ArrayList<>();
         sections.add(new Sheet.Section("You told us", new Block.Prose("“" + job.complaint() + "”")));
-        whatItWas().ifPresent(w -> sections.add(new Sheet.Section("What it was", new Block.Prose(w))));
+        List<Block> was = new ArrayList<>();
+        whatItWas().ifPresent(w -> was.add(new Block.Prose(w)));
+        where.ifPresent(was::add);
+        if (!was.isEmpty()) {
+            sections.add(new Sheet.Section("What it was", was));
+        }
         beforeAndAfter().ifPresent(sections::add);
         todo("yours").ifPresent(b -> sections.add(new Sheet.Section("Yours to do", b)));
         todo("ours").ifPresent(b -> sections.add(new Sheet.Section("Ours to do", b)));
@@ -101,7 +136,9 @@ final class JobReport {
     Sheet forFile() {
         List<Sheet.Section> sections = new ArrayList<>();
         sections.add(new Sheet.Section("In the owner’s words", new Block.Prose("“" + job.complaint() + "”")));
-        sections.add(new Sheet.Section("Finding", finding()));
+        List<Block> found = new ArrayList<>(List.of(finding()));
+        where.ifPresent(found::add);
+        sections.add(new Sheet.Section("Finding", found));
         if (!measured.isEmpty()) {
             sections.add(new Sheet.Section("Readings as found and as left", readings()));
         }
@@ -282,7 +319,8 @@ final class JobReport {
                         .map(e -> Block.Row.of(
                                 MINUTE.format(e.at().atZone(zone)),
                                 e.corrects() != null ? "correction" : e.sort(),
-                                e.words() + (stands.contains(e.id()) ? "" : " [set right below]"),
+                                (e.sort().equals("reading") ? units.prose(e.words()) : e.words())
+                                        + (stands.contains(e.id()) ? "" : " [set right below]"),
                                 e.who()))
                         .toList(),
                 "When",

@@ -20,7 +20,7 @@ final class ReportPages implements Routes {
 
     private void report(Context context) {
         Job job = Numbers.job(workshop, context);
-        JobReport report = new JobReport(workshop, job);
+        JobReport report = new JobReport(workshop, job, Frame.units(context));
         boolean file = "file".equals(context.queryParam("for"));
         byte[] pdf = PdfSheet.of(file ? report.forFile() : report.forOwner());
         context.header(

@@ -81,7 +81,7 @@ public record LookAlike(Fitted other, boolean sameKind, List<String> differs) {
         Component b = other.component();
         place(part.body(), other.body()).ifPresent(differs::add);
         if (!b.place().mark().isEmpty()) {
-            differs.add("it is the " + b.place().mark());
+            differs.add("it is the " + b.place().mark().replaceFirst("^(the|a|an) ", ""));
         }
         String mine = a.place().part();
         String its = b.place().part();
