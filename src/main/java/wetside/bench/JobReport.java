@@ -51,7 +51,7 @@ final class JobReport {
     private final Optional<Closing.Signature> signature;
     private final double minutes;
     private final Display units;
-    private final Optional<Block.Drawing> where;
+    private final List<Block.Drawing> where;
 
     /** @param units those the reader chose */
     JobReport(Workshop w, Job job, Display units) {
@@ -71,10 +71,13 @@ final class JobReport {
         measured = Measured.all(w, machine, casework, w.readings().of(job.id()), PATIENCE).stream()
                 .map(m -> new Measured(in(units, m.reading()), m.rail()))
                 .toList();
-        where = casework.flatMap(c -> Proof.cause(c, job.finding())
-                .flatMap(Candidate::component)
-                .flatMap(id -> Whereabouts.of(
-                        machine, c.machine(), c.machine().component(id), DRAWN)));
+        where = casework.stream()
+                .flatMap(c -> Proof.causes(c, job.finding()).stream()
+                        .flatMap(x -> x.component().stream())
+                        .distinct()
+                        .flatMap(
+                                id -> Whereabouts.of(machine, c.machine(), c.machine().component(id), DRAWN).stream()))
+                .toList();
         proof = Proof.of(casework, job.finding(), timeline);
         used = w.shelf().used(job.id());
         causes = casework.stream()
@@ -83,6 +86,11 @@ final class JobReport {
                 .toList();
         signature = w.closing().signature(job.id());
         minutes = w.closing().minutes(job.id());
+    }
+
+    /** Where what was found sits. */
+    private List<Block> drawn() {
+        return where.isEmpty() ? List.of() : List.of(where.size() == 1 ? where.get(0) : new Block.Drawings(where));
     }
 
     private static Reading in(Display units, Reading r) {
@@ -115,7 +123,7 @@ final class JobReport {
         sections.add(new Sheet.Section("You told us", new Block.Prose("“" + job.complaint() + "”")));
         List<Block> was = new ArrayList<>();
         whatItWas().ifPresent(w -> was.add(new Block.Prose(w)));
-        where.ifPresent(was::add);
+        was.addAll(drawn());
         if (!was.isEmpty()) {
             sections.add(new Sheet.Section("What it was", was));
         }
@@ -137,7 +145,7 @@ final class JobReport {
         List<Sheet.Section> sections = new ArrayList<>();
         sections.add(new Sheet.Section("In the owner’s words", new Block.Prose("“" + job.complaint() + "”")));
         List<Block> found = new ArrayList<>(List.of(finding()));
-        where.ifPresent(found::add);
+        found.addAll(drawn());
         sections.add(new Sheet.Section("Finding", found));
         if (!measured.isEmpty()) {
             sections.add(new Sheet.Section("Readings as found and as left", readings()));
