@@ -226,7 +226,8 @@ final class FaultSteps {
     }
 
     private FaultView.Where drawn(Component part) {
-        Block.Drawing drawing = Whereabouts.of(about.machine(), casework.machine(), part, 1).orElse(null);
+        Block.Drawing drawing =
+                Whereabouts.of(about.machine(), casework.machine(), part, 1).orElse(null);
         if (drawing == null) {
             return null;
         }

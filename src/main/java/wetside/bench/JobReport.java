@@ -75,8 +75,8 @@ final class JobReport {
                 .flatMap(c -> Proof.causes(c, job.finding()).stream()
                         .flatMap(x -> x.component().stream())
                         .distinct()
-                        .flatMap(
-                                id -> Whereabouts.of(machine, c.machine(), c.machine().component(id), DRAWN).stream()))
+                        .flatMap(id ->
+                                Whereabouts.of(machine, c.machine(), c.machine().component(id), DRAWN).stream()))
                 .toList();
         proof = Proof.of(casework, job.finding(), timeline);
         used = w.shelf().used(job.id());

@@ -39,25 +39,23 @@ class EveryPageTest {
 
     private static final String AXE = resource("/axe.min.js");
     /** What is folded has to be as good as what is not; what opens over the page is remembered. */
-    private static final String UNFOLD =
-            """
+    private static final String UNFOLD = """
             window.floating = [...document.querySelectorAll('details')].filter(d => {
               d.open = true;
               return [...d.children].some(c => getComputedStyle(c).position === 'absolute');
             }); 1""";
+
     private static final String ONE_BY_ONE =
             "(async () => { const all = []; for (const d of floating.filter(d => d.checkVisibility())) {"
                     + " d.open = true; all.push(...await %s); d.open = false; } return all; })()";
-    private static final String LOOK =
-            """
+    private static final String LOOK = """
             axe.run(%s, {runOnly: %s, resultTypes: ['violations']})
               .then(r => r.violations.flatMap(v => v.nodes.slice(0, 3).map(n => v.id + ': ' + n.target.join(' ') + ': ' + n.failureSummary.replaceAll(/\\s+/g, ' ').slice(0, 220))))""";
     private static final String ALL = "{type: 'tag', values: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa']}";
     /** All that another theme can change. */
     private static final String COLOURS = "{type: 'rule', values: ['color-contrast', 'link-in-text-block']}";
     /** What stands beyond the right edge though nothing scrolls there. */
-    private static final String WIDER =
-            """
+    private static final String WIDER = """
             document.documentElement.scrollWidth <= %1$d ? [] : [...document.body.querySelectorAll('*')].filter(e => {
               const r = e.getBoundingClientRect();
               if (r.right <= %1$d + 0.5 || r.width === 0) return false;
@@ -68,8 +66,7 @@ class EveryPageTest {
      * Pressable and under 44 px. Let off, as WCAG 2.5.8 does: links in a sentence, and parts in a drawing, which the list
      * beside it offers too.
      */
-    private static final String SMALL =
-            """
+    private static final String SMALL = """
             [...document.querySelectorAll('a[href], button, input:not([type=hidden]), select, textarea, summary')].filter(e => {
               const style = getComputedStyle(e);
               if (!e.checkVisibility({visibilityProperty: true}) || e.closest('svg, .hidden') || e.matches('.hidden, .skip:not(:focus), :disabled')) return false;
@@ -114,7 +111,9 @@ class EveryPageTest {
         Address.all(rig).values().forEach(all::addAll);
         all.add(new Address("no-such-page", "/no/such/page", "true"));
         Pattern wanted = Pattern.compile(System.getProperty("browser.pages", ".*"));
-        return all.stream().filter(a -> wanted.matcher(a.name()).matches()).map(a -> DynamicTest.dynamicTest(a.name(), () -> look(a)));
+        return all.stream()
+                .filter(a -> wanted.matcher(a.name()).matches())
+                .map(a -> DynamicTest.dynamicTest(a.name(), () -> look(a)));
     }
 
     private void look(Address page) {

@@ -34,8 +34,7 @@ class JourneyTest {
     }
 
     /** Times from an answer to the frame that shows what follows, and what moves meanwhile that should not. */
-    private static final String CLOCK =
-            """
+    private static final String CLOCK = """
             window.times = []; let asked = 0;
             document.addEventListener('submit', () => { asked = performance.now(); shifts.length = 0; }, true);
             new MutationObserver(() => { if (!asked) return; const from = asked; asked = 0;
@@ -71,7 +70,8 @@ class JourneyTest {
     private void takeIn(Tab tab) {
         tab.go("/jobs");
         tab.fill("#who", Rig.SERIAL);
-        tab.until("the machine to be known", "document.querySelector('.knownmachine')?.innerText.includes('H. Brandt')");
+        tab.until(
+                "the machine to be known", "document.querySelector('.knownmachine')?.innerText.includes('H. Brandt')");
         tab.fill("#complaint", COMPLAINT);
         tab.until("signs to keep", "document.querySelector('#intake-signs .chip')");
         tab.fill("#by", "Mira");
@@ -160,7 +160,8 @@ class JourneyTest {
                 times.stream()
                         .sorted()
                         .map(t -> String.format("%.0f ms", t))
-                        .collect(Collectors.joining("\n", "from an answer to the frame that shows what follows\n", "\n")));
+                        .collect(Collectors.joining(
+                                "\n", "from an answer to the frame that shows what follows\n", "\n")));
     }
 
     private static void noteTheRepair(Tab tab) {
@@ -196,7 +197,9 @@ class JourneyTest {
         tab.fill("#name", "H. Brandt");
         tab.stroke("svg.draw");
         tab.press("button", "Sign");
-        tab.until("the signature", "document.querySelector('svg.signature[aria-label*=Brandt] path')?.getTotalLength() > 50");
+        tab.until(
+                "the signature",
+                "document.querySelector('svg.signature[aria-label*=Brandt] path')?.getTotalLength() > 50");
         tab.press(".states button", "done");
         tab.until("the job to be done", "document.querySelector('.rail .here')?.innerText.toLowerCase() === 'done'");
     }

@@ -12,8 +12,7 @@ import org.junit.jupiter.api.extension.ExtendWith;
 class KeyboardTest {
     private static final int STOPS = 150;
     /** What is wrong with the place keys go to; "" for nothing. */
-    private static final String FOCUS =
-            """
+    private static final String FOCUS = """
             (() => {
               const e = document.activeElement;
               if (!e || e === document.body) return 'keys go nowhere';
@@ -55,7 +54,9 @@ class KeyboardTest {
                 assertThat(wrong).as("on " + tab.path()).isEmpty();
             }
         }
-        assertThat(tab.is(here)).as("keys reach '%s' %s on %s", css, words, tab.path()).isTrue();
+        assertThat(tab.is(here))
+                .as("keys reach '%s' %s on %s", css, words, tab.path())
+                .isTrue();
     }
 
     private void kept() {
@@ -166,7 +167,8 @@ class KeyboardTest {
         String part = tab.js("document.activeElement.dataset.part").asString();
         tab.key("Enter");
         tab.until(
-                "its card", "document.querySelector('.card') && document.querySelector('.map a.chosen').dataset.part === "
+                "its card",
+                "document.querySelector('.card') && document.querySelector('.map a.chosen').dataset.part === "
                         + Tab.quoted(part));
         kept();
         to("#layer-water", "");

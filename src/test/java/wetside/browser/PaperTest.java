@@ -56,7 +56,8 @@ class PaperTest {
             tab.print(file);
             try (PDDocument pdf = Loader.loadPDF(file.toFile())) {
                 BufferedImage page = new PDFRenderer(pdf).renderImageWithDPI(0, DPI);
-                ImageIO.write(page, "png", file.resolveSibling(name + "-paper.png").toFile());
+                ImageIO.write(
+                        page, "png", file.resolveSibling(name + "-paper.png").toFile());
                 assertThat(page.getRGB(3, 3) & 0xffffff)
                         .as("paper is white, also for who reads light on dark")
                         .isEqualTo(0xffffff);

@@ -21,14 +21,13 @@ final class Tab implements AutoCloseable {
     private static final long PATIENCE_MS = 20_000;
     private static final int SHIFT = 8;
     /** Codes of the keys that are no letter and no digit. */
-    private static final Map<String, Integer> KEYS = Map.of(
-            "Tab", 9, "Enter", 13, "Escape", 27, "Space", 32, "ArrowUp", 38, "ArrowRight", 39, "ArrowDown", 40);
+    private static final Map<String, Integer> KEYS =
+            Map.of("Tab", 9, "Enter", 13, "Escape", 27, "Space", 32, "ArrowUp", 38, "ArrowRight", 39, "ArrowDown", 40);
 
     private static final int TALLEST = 3000;
     private static final double[] A4 = {8.27, 11.69};
     /** What moves without having been pressed, summed as browsers do. */
-    private static final String WATCH =
-            """
+    private static final String WATCH = """
             window.shifts = [];
             new PerformanceObserver(list => { for (const e of list.getEntries())
               shifts.push({by: e.value, pressed: e.hadRecentInput, what: e.sources.map(s => s.node && (s.node.outerHTML || s.node.textContent || '').slice(0, 90))}); })
@@ -120,17 +119,14 @@ final class Tab implements AutoCloseable {
     void media(String medium, String colours) {
         order(
                 "Emulation.setEmulatedMedia",
-                Map.of(
-                        "media",
-                        medium,
-                        "features",
-                        List.of(Map.of("name", "prefers-color-scheme", "value", colours))));
+                Map.of("media", medium, "features", List.of(Map.of("name", "prefers-color-scheme", "value", colours))));
     }
 
     /** Loads an address of the bench and waits until it stands still. */
     void go(String path) {
         int before = loads.get();
-        JsonNode answer = order("Page.navigate", Map.of("url", bench.resolve(path).toString()));
+        JsonNode answer =
+                order("Page.navigate", Map.of("url", bench.resolve(path).toString()));
         if (answer.has("errorText")) {
             throw new AssertionError(path + ": " + answer.path("errorText").asString(""));
         }
@@ -146,7 +142,8 @@ final class Tab implements AutoCloseable {
 
     /** Until faces have come and two frames have been drawn. */
     void settle() {
-        js("document.fonts.ready.then(() => new Promise(f => requestAnimationFrame(() => requestAnimationFrame(() => f(1)))))");
+        js(
+                "document.fonts.ready.then(() => new Promise(f => requestAnimationFrame(() => requestAnimationFrame(() => f(1)))))");
     }
 
     /** What a script in the page finds; promises are waited for. */
@@ -162,7 +159,8 @@ final class Tab implements AutoCloseable {
     }
 
     String text(String css) {
-        return js("document.querySelector(" + quoted(css) + ")?.innerText ?? ''").asString("");
+        return js("document.querySelector(" + quoted(css) + ")?.innerText ?? ''")
+                .asString("");
     }
 
     String path() {
@@ -236,8 +234,7 @@ final class Tab implements AutoCloseable {
 
     /** Middle of an element that can be pressed there. */
     private JsonNode place(String css, String words) {
-        String script =
-                """
+        String script = """
                 new Promise(done => {
                   const e = %s;
                   if (document.readyState !== 'complete') return done('is still loading');
@@ -251,8 +248,7 @@ final class Tab implements AutoCloseable {
                     const p = at();
                     done(Math.abs(p.x - first.x) + Math.abs(p.y - first.y) > 1 ? 'moves' : seen(p) ? p : 'is covered');
                   });
-                })"""
-                        .formatted(FIND.formatted(quoted(css), quoted(words)));
+                })""".formatted(FIND.formatted(quoted(css), quoted(words)));
         long end = System.currentTimeMillis() + PATIENCE_MS / 2;
         while (true) {
             JsonNode at = null;
@@ -356,7 +352,17 @@ final class Tab implements AutoCloseable {
     void print(Path file) {
         write(
                 file,
-                order("Page.printToPDF", Map.of("printBackground", true, "preferCSSPageSize", true, "paperWidth", A4[0], "paperHeight", A4[1]))
+                order(
+                                "Page.printToPDF",
+                                Map.of(
+                                        "printBackground",
+                                        true,
+                                        "preferCSSPageSize",
+                                        true,
+                                        "paperWidth",
+                                        A4[0],
+                                        "paperHeight",
+                                        A4[1]))
                         .path("data")
                         .asString(""));
     }
