@@ -160,7 +160,9 @@ final class FaultCauses {
                         said(w.observation()),
                         w.strength().name().toLowerCase(Locale.ROOT)))
                 .forEach(reasons::add);
-        ShopRates.reason(session, r.position()).ifPresent(reasons::add);
+        if (!begun) {
+            ShopRates.reason(session, r.position()).ifPresent(reasons::add);
+        }
         return reasons;
     }
 

@@ -53,7 +53,13 @@ record Address(String name, String path, String ready) {
         all.put("/jobs/{number}", List.of(page("job", job), page("job-done", "/jobs/" + rig.done)));
         all.put(
                 "/jobs/{number}/fault",
-                List.of(new Address("fault", job + "/fault", "document.querySelector('#sharpness[data-ready=yes]')")));
+                List.of(
+                        new Address("fault", job + "/fault", "document.querySelector('#sharpness[data-ready=yes]')"),
+                        new Address(
+                                "fault-why",
+                                job + "/fault?why=works+as+it+should",
+                                "document.querySelector('.reasons')"),
+                        new Address("fault-rest", job + "/fault?others=yes", "document.querySelector('.unlikely')")));
         all.put(
                 "/fault",
                 List.of(
