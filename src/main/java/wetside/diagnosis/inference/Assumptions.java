@@ -39,6 +39,11 @@ public record Assumptions(
         return new Assumptions(other, mostOdds, sameMind, slip, smoothing, separation, wider);
     }
 
+    /** The same with another most that one number may say. */
+    public Assumptions mostOdds(double other) {
+        return new Assumptions(somethingElse, other, sameMind, slip, smoothing, separation, wider);
+    }
+
     /** The same with draws smoothed more or less. */
     public Assumptions smoothing(double other) {
         return new Assumptions(somethingElse, mostOdds, sameMind, slip, other, separation, wider);

@@ -93,7 +93,11 @@ public final class Inference {
     }
 
     Readings readings(Observations observations) {
-        return new Readings(library, pool, assumptions, observations);
+        return readings(observations, assumptions);
+    }
+
+    Readings readings(Observations observations, Assumptions assumed) {
+        return new Readings(library, pool, assumed, observations);
     }
 
     Fit fit(Readings readings, int cause) {

@@ -45,6 +45,9 @@ public final class PairSearch {
 
     private static final int MOST_GUESSED = 40;
 
+    /** The most one number may say against a guess: parts that work on each other read like neither. */
+    private static final double GUESS_ODDS = 20;
+
     /** A number further off than this, or a report rarer than {@link #RARE}, is a conflict. */
     private static final double OFF = 2.5;
 
@@ -58,6 +61,7 @@ public final class PairSearch {
 
     private final Posterior posterior;
     private final Library library;
+    private final Readings readings;
     private final double shareOfTwo;
     private final double faulty;
     private final double products;
@@ -67,6 +71,9 @@ public final class PairSearch {
         this.posterior = posterior;
         this.shareOfTwo = shareOfTwo;
         library = posterior.library();
+        Assumptions usual = posterior.inference().assumptions();
+        Assumptions lenient = usual.mostOdds(Math.min(GUESS_ODDS, usual.mostOdds()));
+        readings = posterior.inference().readings(posterior.observations(), lenient);
         double sum = 0;
         double squares = 0;
         for (int c = 1; c < library.causes().size(); c++) {
@@ -265,7 +272,7 @@ public final class PairSearch {
         Cause both = library.causes().get(one).and(library.causes().get(other), weight);
         Shows[] shows = shows(one, other);
         Fit fit = new Fit(
-                posterior.readings(),
+                readings,
                 posterior.inference().scatter().of(guessed(one, other, shows)),
                 posterior.inference().layout(),
                 posterior.inference().assumptions());

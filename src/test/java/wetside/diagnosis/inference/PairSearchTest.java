@@ -59,6 +59,41 @@ class PairSearchTest {
         assertThat(search.bound(both)).isZero();
     }
 
+    /**
+     * A clogged screen lifts the pressure of the flowing water from 2.6 to 9.6, where the relief valve lets go; set high, the
+     * valve is felt against the blind disc only. Together the flow's pressure goes to 14.5, which neither does and no sum of
+     * both tells: worth a run all the same.
+     */
+    @Test
+    void partsThatWorkOnEachOtherReadLikeNeither() {
+        Library library = Toy.library(
+                List.of(
+                        Toy.cause("whole", 3),
+                        Toy.cause("screen clogged", 0.03),
+                        Toy.cause("valve set high", 0.03),
+                        Toy.cause("pump weak", 3)),
+                List.of(Toy.number("flowing", 0.4), Toy.number("blind disc", 0.4)),
+                around(2.6f, 9.6f),
+                around(9.6f, 9.6f),
+                around(2.6f, 15),
+                around(2, 6));
+        Posterior singles = Inference.of(library)
+                .posterior(Observations.of(Observation.number("flowing", 14.5), Observation.number("blind disc", 15)));
+        assertThat(new PairSearch(singles, 0.1).best(5))
+                .filteredOn(PairSearch.Pair::run)
+                .extracting(p -> p.cause().id())
+                .contains(Cause.pair("screen clogged", "valve set high"));
+    }
+
+    private static float[][] around(float flowing, float blind) {
+        float[][] rows = new float[16][];
+        for (int k = 0; k < rows.length; k++) {
+            float off = 0.02f * (k - 7.5f);
+            rows[k] = new float[] {flowing + off, blind - off};
+        }
+        return rows;
+    }
+
     private record Problem(Library library, List<Question> questions) {}
 
     private static Problem problem(SplittableRandom random, int faults) {
