@@ -5,6 +5,7 @@ import io.javalin.config.JavalinConfig;
 import io.javalin.config.SizeUnit;
 import java.time.Clock;
 import java.util.List;
+import wetside.shop.RegisteredMachine;
 import wetside.shop.Shop;
 
 /** The running server. */
@@ -68,11 +69,17 @@ public final class Bench implements AutoCloseable {
         config.jetty.multipartConfig.maxTotalRequestSize(LARGEST_REQUEST, SizeUnit.BYTES);
     }
 
-    /** Makes a beginning for the machines of the workshop, so that fault finding on them need not wait; behind all else. */
+    /**
+     * Makes a beginning for the machines of the workshop, so that neither their jobs nor fault finding on them need wait;
+     * behind all else.
+     */
     public void warm() {
-        libraries.warm(workshop.register().lately(Libraries.WARMED).stream()
-                .map(Libraries.Place::of)
-                .toList());
+        List<RegisteredMachine> lately = workshop.register().lately(Libraries.WARMED);
+        Thread models = new Thread(() -> lately.forEach(m -> JobView.casework(workshop, m)), "models beforehand");
+        models.setDaemon(true);
+        models.setPriority(Thread.MIN_PRIORITY);
+        models.start();
+        libraries.warm(lately.stream().map(Libraries.Place::of).toList());
     }
 
     public int port() {
