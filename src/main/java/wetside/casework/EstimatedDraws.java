@@ -27,7 +27,7 @@ final class EstimatedDraws {
     /** Share of simulated draws whose word may be missed. */
     private static final double MISTAKEN = 0.4;
     /** Share of the questions felt that may be told badly. */
-    private static final double BADLY = 0.1;
+    private static final double BADLY = 0.3;
 
     private final List<Question> questions;
     private final float[] healthy;
