@@ -112,7 +112,7 @@ final class FaultNext {
 
     FaultView.Seen seen(Asking a, String detail) {
         return new FaultView.Seen(
-                Spoken.capital(a.question().id()),
+                Spoken.capital(units.prose(a.question().id())),
                 about.link("step", a.question().id()),
                 Spoken.level(a.question().effort().who()),
                 detail);

@@ -122,7 +122,7 @@ final class FaultViews {
             String told = o == null ? "not understood" : unknown ? "nothing" : causes == null ? "" : causes.told(o);
             rows.add(new FaultView.Known(
                     k.asked(),
-                    Spoken.capital(k.asked()),
+                    Spoken.capital(units.prose(k.asked())),
                     answer,
                     told,
                     asking.isPresent() ? about.link("step", k.asked()) : "",

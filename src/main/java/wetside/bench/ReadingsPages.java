@@ -194,7 +194,7 @@ public final class ReadingsPages implements Routes {
                 : e.isNumber() ? "–" : e.words();
         Row row = new Row(
                 e.asking().question().id(),
-                MachinePages.capital(e.asking().question().id()),
+                MachinePages.capital(units.prose(e.asking().question().id())),
                 MachinePages.capital(units.prose(e.asking().procedure().says())) + ".",
                 Level.values()[e.asking().question().effort().who().ordinal()],
                 reads,
