@@ -79,7 +79,7 @@ class CommandsPageTest {
 
     @Test
     void theCaseShownIsACase() throws IOException {
-        Matcher yaml = Pattern.compile("(?s)```yaml\n(.*?)```").matcher(Pages.read(PAGE));
+        Matcher yaml = Pattern.compile("(?s)```yaml\n(wetside case.*?)```").matcher(Pages.read(PAGE));
         assertThat(yaml.find()).isTrue();
         CaseFile read = CaseFile.read(Files.writeString(folder.resolve("case.yaml"), yaml.group(1)));
         assertThat(read.found()).hasSize(3);
