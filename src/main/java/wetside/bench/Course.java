@@ -6,6 +6,7 @@ import java.util.stream.IntStream;
 import wetside.blueprint.Handle;
 import wetside.blueprint.Reading;
 import wetside.machine.Machine;
+import wetside.machine.Wording;
 import wetside.map.MachineMap;
 import wetside.plant.Balance;
 import wetside.plant.Plant;
@@ -121,11 +122,11 @@ final class Course implements Script.Hands {
 
     @Override
     public void mark(String name) {
-        say(MachinePages.capital(name));
+        say(Wording.capital(name));
     }
 
     private String part(String channel) {
-        return MachinePages.capital(
+        return Wording.capital(
                 subject.installed().machine().component(RunPanel.part(channel)).name());
     }
 

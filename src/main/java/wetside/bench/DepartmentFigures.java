@@ -16,6 +16,7 @@ import wetside.department.Failures.Interval;
 import wetside.department.Model;
 import wetside.department.Practice;
 import wetside.drawing.RateRails;
+import wetside.machine.Wording;
 
 /** Puts the page of the department together. */
 final class DepartmentFigures {
@@ -107,7 +108,7 @@ final class DepartmentFigures {
         RateRails rails = new RateRails(
                 faults.stream()
                         .limit(DRAWN)
-                        .map(f -> rail(Spoken.capital(f.words()), f.share(), f.shipped(), note(f)))
+                        .map(f -> rail(Wording.capital(f.words()), f.share(), f.shipped(), note(f)))
                         .toList(),
                 "of 100 jobs");
         return new DepartmentView.Drawing(rails.wide(), rails.narrow());
@@ -192,7 +193,7 @@ final class DepartmentFigures {
     private DepartmentView.Line line(Failure f) {
         Interval time = f.perHour();
         return new DepartmentView.Line(
-                Spoken.capital(f.words()),
+                Wording.capital(f.words()),
                 Spoken.number(100 * f.shipped(), 0.1),
                 Spoken.number(100 * f.share().mean(), 0.1),
                 Spoken.number(100 * f.share().low(), 0.1) + "–"
@@ -230,7 +231,7 @@ final class DepartmentFigures {
                 practice.model().map(m -> m.words().get(job.outcome().finding()));
         return new DepartmentView.Row(
                 job,
-                Spoken.capital(words.orElse(job.outcome().finding())),
+                Wording.capital(words.orElse(job.outcome().finding())),
                 job.outcome().closed().atZone(zone).toLocalDate().toString(),
                 Spoken.number(weight, 0.01),
                 100 * weight);

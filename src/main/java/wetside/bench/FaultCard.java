@@ -14,6 +14,7 @@ import wetside.diagnosis.inference.Posterior;
 import wetside.kind.Words;
 import wetside.machine.Component;
 import wetside.machine.Machine;
+import wetside.machine.Wording;
 import wetside.page.Level;
 import wetside.units.Display;
 
@@ -35,7 +36,7 @@ final class FaultCard {
                 causes.stream().flatMap(c -> c.words().stream()).toList();
         if (words.isEmpty()) {
             return new FaultView.Card(
-                    Spoken.capital(best.words()),
+                    Wording.capital(best.words()),
                     share,
                     "Nothing is wrong with the machine.",
                     "This is how it should be here.",
@@ -50,10 +51,10 @@ final class FaultCard {
         causes.forEach(c -> panels.addAll(
                 machine.component(c.component().orElseThrow()).place().behind()));
         return new FaultView.Card(
-                Spoken.capital(best.words()),
+                Wording.capital(best.words()),
                 share,
-                all(words, w -> Spoken.sentence(units.prose(w.says()))),
-                all(words, w -> Spoken.sentence(units.prose(w.owner()))),
+                all(words, w -> Wording.sentence(units.prose(w.says()))),
+                all(words, w -> Wording.sentence(units.prose(w.owner()))),
                 facts(session, causes, units),
                 caution(
                         words.stream().map(Words.OfFault::remedy).toList(),
@@ -79,7 +80,7 @@ final class FaultCard {
             if (causes.size() > 1) {
                 facts.add(new FaultView.Fact(
                         facts.isEmpty() ? "First" : "And",
-                        Spoken.capital(c.cause().words())));
+                        Wording.capital(c.cause().words())));
             }
             Component part =
                     session.casework().machine().component(c.component().orElseThrow());
@@ -116,7 +117,7 @@ final class FaultCard {
                 .max(Comparator.naturalOrder())
                 .orElse(Level.OWNER);
         String says = done.stream()
-                .map(r -> Spoken.sentence(units.prose(r.caution())))
+                .map(r -> Wording.sentence(units.prose(r.caution())))
                 .filter(c -> !c.isEmpty())
                 .distinct()
                 .collect(Collectors.joining(" "));

@@ -16,6 +16,7 @@ import wetside.diagnosis.inference.Alike;
 import wetside.diagnosis.inference.Evidence;
 import wetside.diagnosis.inference.Posterior;
 import wetside.diagnosis.plan.Advice;
+import wetside.machine.Wording;
 import wetside.units.Display;
 
 /** The causes with shares, ranges and reasons; bracketed where nothing that can be asked will part them. */
@@ -123,7 +124,7 @@ final class FaultCauses {
     private FaultView.Cause cause(Posterior.Ranked r) {
         var range = posterior.range(r.position());
         return new FaultView.Cause(
-                r.position() == posterior.somethingElse() && begun ? "Causes not run yet" : Spoken.capital(r.words()),
+                r.position() == posterior.somethingElse() && begun ? "Causes not run yet" : Wording.capital(r.words()),
                 Spoken.percent(r.share()),
                 Spoken.range(range.low(), range.high()),
                 100 * r.share(),

@@ -13,6 +13,7 @@ import wetside.diagnosis.Observation;
 import wetside.diagnosis.inference.Posterior;
 import wetside.diagnosis.plan.Step;
 import wetside.drawing.Rails;
+import wetside.machine.Wording;
 import wetside.procedure.Trial;
 import wetside.units.Dimension;
 import wetside.units.Display;
@@ -97,7 +98,7 @@ final class FaultExpectation {
         double[] shown =
                 Arrays.stream(q).map(v -> Spoken.shown(asking, v, units)).toArray();
         return new Rails.Row(
-                Spoken.capital(r.words()),
+                Wording.capital(r.words()),
                 shown[0],
                 shown[1],
                 shown[2],
@@ -171,7 +172,7 @@ final class FaultExpectation {
         Answering.Choice choice = (Answering.Choice) asking.question().answering();
         List<FaultView.Shares> rows = causes.stream()
                 .map(r -> new FaultView.Shares(
-                        Spoken.capital(r.words()),
+                        Wording.capital(r.words()),
                         r.share() >= Session.WORTH_NAMING && !r.id().equals(Candidates.HEALTHY),
                         cells(chances(asking, choice, r.position()))))
                 .toList();

@@ -8,6 +8,7 @@ import wetside.casework.Session;
 import wetside.diagnosis.Who;
 import wetside.diagnosis.plan.Advice;
 import wetside.diagnosis.plan.Step;
+import wetside.machine.Wording;
 import wetside.page.Level;
 import wetside.units.Display;
 
@@ -112,7 +113,7 @@ final class FaultNext {
 
     FaultView.Seen seen(Asking a, String detail) {
         return new FaultView.Seen(
-                Spoken.capital(units.prose(a.question().id())),
+                Wording.capital(units.prose(a.question().id())),
                 about.link("step", a.question().id()),
                 Spoken.level(a.question().effort().who()),
                 detail);
@@ -179,7 +180,7 @@ final class FaultNext {
 
     private FaultView.Seen other(Step s) {
         return new FaultView.Seen(
-                Spoken.capital(s.words()),
+                Wording.capital(s.words()),
                 about.link("step", id(s)),
                 Level.values()[s.effort().who().ordinal()],
                 Math.max(1, Math.round(s.minutes())) + " min");

@@ -7,6 +7,7 @@ import java.util.Locale;
 import wetside.casework.Casework;
 import wetside.diagnosis.Observation;
 import wetside.diagnosis.Observations;
+import wetside.machine.Wording;
 import wetside.units.Display;
 
 /** What this very machine read when it left here well, and whether that counts. */
@@ -28,7 +29,7 @@ final class FaultNormal {
             return null;
         }
         List<FaultView.Line> lines = normal.stream()
-                .map(o -> new FaultView.Line("", Spoken.capital(o.about()), said(casework, o, units)))
+                .map(o -> new FaultView.Line("", Wording.capital(o.about()), said(casework, o, units)))
                 .toList();
         String day = about.earlier().stream()
                 .filter(e -> normal.about(e.asked()).isPresent())

@@ -3,6 +3,7 @@ package wetside.bench;
 import java.util.List;
 import wetside.casework.Session;
 import wetside.diagnosis.inference.Plausibility;
+import wetside.machine.Wording;
 
 /** When none explains it: the readings that are odd, to be taken again; and two causes at once, to be thought of. */
 final class FaultOdd {
@@ -38,7 +39,7 @@ final class FaultOdd {
         String id = odd.observation().about();
         boolean reading = session.casework().asking(id).isPresent();
         return new FaultView.OddReading(
-                Spoken.capital(causes.said(odd.observation())) + " is odd beside the best of them, "
+                Wording.capital(causes.said(odd.observation())) + " is odd beside the best of them, "
                         + session.posterior().best().words() + ".",
                 id,
                 reading ? about.link("step", id) : "");

@@ -16,6 +16,7 @@ import wetside.diagnosis.Repair;
 import wetside.diagnosis.Who;
 import wetside.diagnosis.inference.Posterior;
 import wetside.machine.MachineFile;
+import wetside.machine.Wording;
 import wetside.shop.Answered;
 import wetside.units.Display;
 
@@ -219,7 +220,7 @@ public final class FaultPages implements Routes {
                     ? Spoken.figures(observation.value()) + " " + asking.unit().symbol()
                     : said;
         } catch (Answers.NotAnAnswer e) {
-            throw new BadForm(Spoken.capital(e.getMessage()));
+            throw new BadForm(Wording.capital(e.getMessage()));
         }
     }
 
@@ -287,7 +288,7 @@ public final class FaultPages implements Routes {
         }
         Posterior.Ranked best = session.posterior().ranking().get(0);
         var range = session.posterior().range(best.position());
-        String words = Spoken.capital(best.words()) + ", " + Spoken.percent(best.share()) + " ("
+        String words = Wording.capital(best.words()) + ", " + Spoken.percent(best.share()) + " ("
                 + Spoken.range(range.low(), range.high()) + " %), after "
                 + about.known().size() + " answers";
         String detail = String.format(

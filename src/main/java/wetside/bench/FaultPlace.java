@@ -10,6 +10,7 @@ import wetside.casework.Installed;
 import wetside.machine.Installation;
 import wetside.machine.Installation.Fact;
 import wetside.machine.MachineFile;
+import wetside.machine.Wording;
 import wetside.shop.RegisteredMachine;
 import wetside.units.Display;
 import wetside.units.NotAQuantity;
@@ -52,7 +53,7 @@ final class FaultPlace {
         feed = FaultCases.given(context, FED_FROM).equals("mains") ? "mains" : "tank";
         List<Fact> idle = installed().installation().idleOn(installed().machine());
         if (!idle.isEmpty()) {
-            throw new BadForm(Spoken.capital(idle.get(0).words()) + ": nothing of this machine depends on that");
+            throw new BadForm(Wording.capital(idle.get(0).words()) + ": nothing of this machine depends on that");
         }
     }
 
@@ -93,7 +94,7 @@ final class FaultPlace {
             known.put(fact, fact.parse(text).si());
             said.put(fact, text);
         } catch (NotAQuantity e) {
-            throw new BadForm(Spoken.capital(fact.words()) + ": " + e.getMessage()
+            throw new BadForm(Wording.capital(fact.words()) + ": " + e.getMessage()
                     + e.suggestion().map(s -> ". Maybe \"" + s + "\"").orElse(""));
         }
     }
@@ -143,7 +144,7 @@ final class FaultPlace {
                         + installed.machine().identity().making()));
         cells.add(new Plate.Cell("Fed from", installed.source()));
         known.forEach((fact, si) ->
-                cells.add(new Plate.Cell(Spoken.capital(fact.words()), units.print(si, fact.dimension()))));
+                cells.add(new Plate.Cell(Wording.capital(fact.words()), units.print(si, fact.dimension()))));
         return new Plate(cells);
     }
 
@@ -161,7 +162,7 @@ final class FaultPlace {
             if (only.idleOn(installed().machine()).isEmpty()) {
                 fields.add(new FaultView.PlaceField(
                         field(fact),
-                        Spoken.capital(fact.words()),
+                        Wording.capital(fact.words()),
                         said.getOrDefault(fact, ""),
                         LIKE.get(fact),
                         List.of()));

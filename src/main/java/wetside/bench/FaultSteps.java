@@ -16,6 +16,7 @@ import wetside.diagnosis.plan.Step;
 import wetside.kind.Words;
 import wetside.machine.Component;
 import wetside.machine.Machine;
+import wetside.machine.Wording;
 import wetside.page.Block;
 import wetside.page.Level;
 import wetside.page.Picture;
@@ -56,7 +57,7 @@ final class FaultSteps {
         return new FaultView.Step(
                 "ask",
                 id,
-                Spoken.capital(units.prose(p.says())),
+                Wording.capital(units.prose(p.says())),
                 Spoken.level(effort.who()),
                 cost(effort, step == null ? effort.minutes() : step.minutes(), p.tool()),
                 units.prose(p.ask()),
@@ -66,7 +67,7 @@ final class FaultSteps {
                         ? new FaultView.Expect("", "", "", asking.options(), List.of(), "")
                         : expectation.of(asking, before),
                 asking.options().isEmpty() ? pad(asking, before, expectation) : null,
-                reason.isEmpty() ? Spoken.capital(step.reason()) + "." : reason,
+                reason.isEmpty() ? Wording.capital(step.reason()) + "." : reason,
                 step == null ? List.of() : leaves(asking, step),
                 where(asking),
                 another,
@@ -107,7 +108,7 @@ final class FaultSteps {
         return new FaultView.Step(
                 "repair",
                 step.id(),
-                Spoken.capital(step.words()),
+                Wording.capital(step.words()),
                 Spoken.level(step.effort().who()),
                 cost(step.effort(), step.minutes(), ""),
                 "",
@@ -123,7 +124,7 @@ final class FaultSteps {
                                 casework.machine(), step.effort().panels())),
                 null,
                 null,
-                Spoken.capital(step.reason()) + ".",
+                Wording.capital(step.reason()) + ".",
                 leaves(null, step),
                 mended.stream()
                         .flatMap(c -> c.component().stream())
@@ -181,7 +182,7 @@ final class FaultSteps {
         Level level = Spoken.level(effort.who());
         String text = says.isEmpty() ? Precautions.beforeOpening(casework.machine(), effort.panels()) : says;
         String[] parts = text.split("[:.] ", 2);
-        String how = parts.length < 2 ? "" : Spoken.capital(parts[1]);
+        String how = parts.length < 2 ? "" : Wording.capital(parts[1]);
         return new FaultView.Caution(level, parts[0], inside ? (how + " " + Precautions.FIRST).strip() : how);
     }
 
@@ -189,7 +190,7 @@ final class FaultSteps {
         return step.outcomes().stream()
                 .filter(o -> o.chance() >= RARE)
                 .map(o -> new FaultView.Line(
-                        o.option().isEmpty() ? between(asking, o) : Spoken.capital(o.option()),
+                        o.option().isEmpty() ? between(asking, o) : Wording.capital(o.option()),
                         o.leaves().isEmpty()
                                 ? "nothing to find"
                                 : o.leaves().get(0).words() + " "

@@ -12,6 +12,7 @@ import wetside.casework.Session;
 import wetside.diagnosis.Observation;
 import wetside.diagnosis.Observations;
 import wetside.diagnosis.Who;
+import wetside.machine.Wording;
 import wetside.units.Display;
 
 /** Puts the page of fault finding together. */
@@ -122,7 +123,7 @@ final class FaultViews {
             String told = o == null ? "not understood" : unknown ? "nothing" : causes == null ? "" : causes.told(o);
             rows.add(new FaultView.Known(
                     k.asked(),
-                    Spoken.capital(units.prose(k.asked())),
+                    Wording.capital(units.prose(k.asked())),
                     answer,
                     told,
                     asking.isPresent() ? about.link("step", k.asked()) : "",

@@ -13,6 +13,7 @@ import wetside.diagnosis.Observation;
 import wetside.diagnosis.inference.Evidence;
 import wetside.diagnosis.inference.Parting;
 import wetside.diagnosis.inference.Posterior;
+import wetside.machine.Wording;
 import wetside.units.Display;
 
 /** Why a cause, or why not: what every answer says of it, beside what it should have said. */
@@ -85,7 +86,7 @@ final class FaultWhy {
         }
         String most = session.evidence()
                 .whyNot(r.position())
-                .map(w -> Spoken.capital(causes.said(w.observation())) + " speaks most against it, beside "
+                .map(w -> Wording.capital(causes.said(w.observation())) + " speaks most against it, beside "
                         + best.words() + ". ")
                 .orElse("No answer speaks against it, beside " + best.words() + ". ");
         return most + often;
@@ -94,7 +95,7 @@ final class FaultWhy {
     private FaultView.Reason reason(Evidence.Weight w, Posterior.Ranked r, Posterior.Ranked best, boolean rival) {
         return new FaultView.Reason(
                 w.speaksFor() ? "+" : "−",
-                Spoken.capital(causes.said(w.observation())),
+                Wording.capital(causes.said(w.observation())),
                 w.strength().name().toLowerCase(Locale.ROOT),
                 expect(w.observation(), r, best, rival));
     }
@@ -142,7 +143,7 @@ final class FaultWhy {
         Effort effort = p.question().effort();
         return new FaultView.Parting(
                 "What would part the two:",
-                Spoken.capital(p.question().words()),
+                Wording.capital(p.question().words()),
                 allowed ? about.link("step", p.question().id()) : "",
                 Spoken.level(effort.who()),
                 Math.max(1, Math.round(effort.minutes())) + " min");
@@ -167,6 +168,6 @@ final class FaultWhy {
                         .map(w -> causes.said(w.observation()))
                         .orElse(r.share() == 0 ? "cannot be seen on this machine where it stands" : "seldom happens");
         return new FaultView.Unlikely(
-                Spoken.capital(r.words()), Spoken.percent(r.share()), says, known ? about.link("why", r.id()) : "");
+                Wording.capital(r.words()), Spoken.percent(r.share()), says, known ? about.link("why", r.id()) : "");
     }
 }

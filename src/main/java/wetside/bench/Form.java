@@ -5,9 +5,9 @@ import java.net.URLDecoder;
 import java.net.URLEncoder;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
-import java.util.Locale;
 import java.util.function.Function;
 import java.util.stream.Stream;
+import wetside.machine.Wording;
 
 /** What a form sent, field by field; each that makes no sense is told by its name. */
 final class Form {
@@ -91,7 +91,6 @@ final class Form {
     }
 
     private static String words(String field) {
-        String spoken = field.replace('-', ' ');
-        return spoken.substring(0, 1).toUpperCase(Locale.ROOT) + spoken.substring(1);
+        return Wording.capital(field.replace('-', ' '));
     }
 }

@@ -14,6 +14,7 @@ import java.util.stream.Collectors;
 import wetside.casework.Candidates;
 import wetside.casework.Casework;
 import wetside.kind.Words;
+import wetside.machine.Wording;
 import wetside.page.Block;
 import wetside.page.Level;
 import wetside.page.Sheet;
@@ -163,7 +164,7 @@ final class JobReport {
         end.addAll(signed());
         sections.add(new Sheet.Section("Signature", end));
         String lead = job.state().words() + (minutes > 0 ? ", " + Math.round(minutes) + " minutes of work" : "");
-        return new Sheet("Job " + job.number(), source(), plate(), capital(lead) + ".", sections, checks());
+        return new Sheet("Job " + job.number(), source(), plate(), Wording.capital(lead) + ".", sections, checks());
     }
 
     /** One plain sentence or two before anything else; what an owner was to do until the repair is over by now. */
@@ -216,7 +217,7 @@ final class JobReport {
             return new Block.Prose("None yet.");
         }
         String says = causes.stream().map(Words.OfFault::says).collect(Collectors.joining("; and "));
-        return new Block.Prose(capital(job.finding())
+        return new Block.Prose(Wording.capital(job.finding())
                 + (says.isEmpty() ? "." : ": " + stop(says))
                 + whatItWas().map(w -> " " + w).orElse(""));
     }
@@ -233,9 +234,9 @@ final class JobReport {
                 String before =
                         found.containsKey(r.asked()) ? found.get(r.asked()).said() + " → " : "";
                 if (m.rail() == null) {
-                    rows.add(Block.Row.of(capital(r.asked()), before + r.said(), m.expected()));
+                    rows.add(Block.Row.of(Wording.capital(r.asked()), before + r.said(), m.expected()));
                 } else {
-                    String words = capital(r.asked()) + ": " + before + r.said();
+                    String words = Wording.capital(r.asked()) + ": " + before + r.said();
                     String svg = PaperRail.svg(m.rail());
                     drawings.add(new Block.Drawing(svg, words, words + " (should be " + m.expected() + ")", 0.45));
                 }
@@ -369,9 +370,5 @@ final class JobReport {
 
     private static String stop(String words) {
         return words.endsWith(".") ? words : words + ".";
-    }
-
-    private static String capital(String words) {
-        return words.isEmpty() ? words : words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
     }
 }

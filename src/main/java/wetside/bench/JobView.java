@@ -143,10 +143,6 @@ public record JobView(
         return rail;
     }
 
-    public static String capital(String words) {
-        return Spoken.capital(words);
-    }
-
     /** "1 h 34", "20 min". */
     public String spent() {
         long all = Math.round(minutes);

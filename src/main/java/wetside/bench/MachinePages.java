@@ -16,6 +16,7 @@ import wetside.card.Card;
 import wetside.card.CardWords;
 import wetside.machine.Component;
 import wetside.machine.Side;
+import wetside.machine.Wording;
 import wetside.map.Layer;
 import wetside.map.MachineMap;
 import wetside.page.Level;
@@ -271,14 +272,14 @@ public final class MachinePages implements Routes {
         List<Test> tests = signs
                 ? card.checks().stream()
                         .map(c -> new Test(
-                                capital(c.asking().procedure().says()),
+                                Wording.capital(c.asking().procedure().says()),
                                 c.expected().words(),
                                 Level.values()[
                                         c.asking().question().effort().who().ordinal()]))
                         .toList()
                 : List.of();
         Map<String, String> facts = new LinkedHashMap<>(words.facts());
-        facts.put("Test", capital(card.words().test()) + ".");
+        facts.put("Test", Wording.capital(card.words().test()) + ".");
         return new CardView(
                 words.title(),
                 id,
@@ -288,10 +289,6 @@ public final class MachinePages implements Routes {
                 tests,
                 words.caution(),
                 signs || fails.isEmpty() ? "" : query + "part=" + id + "&signs=1");
-    }
-
-    static String capital(String text) {
-        return text.isEmpty() ? "" : text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1);
     }
 
     private static List<Choice> walks(Map<String, String> state, Tour tour, int stop) {
@@ -327,7 +324,7 @@ public final class MachinePages implements Routes {
                 tour.follow().title(),
                 stop,
                 of,
-                (at.number() == 0 ? "" : at.number() + " ") + capital(at.name()),
+                (at.number() == 0 ? "" : at.number() + " ") + Wording.capital(at.name()),
                 TourSheet.said(at) + (turns.isEmpty() ? "" : " " + turns),
                 stop > 1 ? on + (stop - 1) : "",
                 stop < of ? on + (stop + 1) : "",

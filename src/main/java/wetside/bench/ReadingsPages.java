@@ -11,6 +11,7 @@ import java.util.Locale;
 import java.util.Map;
 import wetside.casework.Expected;
 import wetside.diagnosis.Who;
+import wetside.machine.Wording;
 import wetside.page.Level;
 import wetside.shop.JobState;
 import wetside.shop.Jobs;
@@ -151,7 +152,7 @@ public final class ReadingsPages implements Routes {
                     .filter(e -> e.asking().procedure().routine().equals(name))
                     .toList();
             if (!here.isEmpty()) {
-                states.add(state(MachinePages.capital(routine.says()), here, units, said));
+                states.add(state(Wording.capital(routine.says()), here, units, said));
             }
         });
         return states;
@@ -194,8 +195,8 @@ public final class ReadingsPages implements Routes {
                 : e.isNumber() ? "–" : e.words();
         Row row = new Row(
                 e.asking().question().id(),
-                MachinePages.capital(units.prose(e.asking().question().id())),
-                MachinePages.capital(units.prose(e.asking().procedure().says())) + ".",
+                Wording.capital(units.prose(e.asking().question().id())),
+                Wording.capital(units.prose(e.asking().procedure().says())) + ".",
                 Level.values()[e.asking().question().effort().who().ordinal()],
                 reads,
                 low,
@@ -249,7 +250,7 @@ public final class ReadingsPages implements Routes {
                     ? !Double.isNaN(parsed(typed))
                     : e.asking().options().contains(typed);
             if (!fits) {
-                throw new BadForm(MachinePages.capital(e.asking().procedure().says()) + ": '" + typed + "' is no "
+                throw new BadForm(Wording.capital(e.asking().procedure().says()) + ": '" + typed + "' is no "
                         + (e.isNumber()
                                 ? "number"
                                 : "answer; there are "

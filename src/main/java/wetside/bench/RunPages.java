@@ -11,6 +11,7 @@ import java.util.stream.Collectors;
 import wetside.blueprint.Handle;
 import wetside.casework.Installed;
 import wetside.machine.Machine;
+import wetside.machine.Wording;
 import wetside.map.MachineMap;
 import wetside.map.Measured;
 import wetside.procedure.Repertoire;
@@ -120,7 +121,7 @@ public final class RunPages implements Routes {
         Map<String, String> routines = new java.util.LinkedHashMap<>();
         drawings.repertoire(s)
                 .routines()
-                .forEach((name, scenario) -> routines.put(name, MachinePages.capital(scenario.says())));
+                .forEach((name, scenario) -> routines.put(name, Wording.capital(scenario.says())));
         pages.show(
                 context,
                 "run",
@@ -206,7 +207,7 @@ public final class RunPages implements Routes {
         String said = String.format(
                 Locale.ROOT,
                 "%s %s, %.0f %%",
-                MachinePages.capital(machine.component(part).name()),
+                Wording.capital(machine.component(part).name()),
                 fault,
                 100 * far);
         done(context, run.breakPart(words, said, "yes".equals(form.text("compare", 5))));

@@ -13,6 +13,7 @@ import wetside.kind.Fault;
 import wetside.kind.Kinds;
 import wetside.machine.Component;
 import wetside.machine.Machine;
+import wetside.machine.Wording;
 import wetside.plant.Plant;
 import wetside.run.Names;
 import wetside.units.Dimension;
@@ -169,7 +170,7 @@ public record RunPanel(
         String what = what(handle.name());
         boolean plain = List.of("position", "opened", "switch", "lever", "pointer", "holds", "button", "key")
                 .contains(what);
-        String label = MachinePages.capital(c.name()) + (plain ? "" : ", " + what);
+        String label = Wording.capital(c.name()) + (plain ? "" : ", " + what);
         boolean temperature = handle.least() > 200;
         return new Control(
                 index,
@@ -192,8 +193,8 @@ public record RunPanel(
                 int dial = i;
                 c.kind()
                         .parameter("range")
-                        .ifPresent(p ->
-                                gauges.add(new Gauge(dial, MachinePages.capital(c.name()), c.get(p), r.dimension())));
+                        .ifPresent(
+                                p -> gauges.add(new Gauge(dial, Wording.capital(c.name()), c.get(p), r.dimension())));
             }
         }
         return gauges;
@@ -214,7 +215,7 @@ public record RunPanel(
     /** Short enough to stand beside what it shows. */
     private static String name(Machine machine, Reading r) {
         String name = machine.component(part(r.channel())).name();
-        return MachinePages.capital(name.replace("temperature controller", "controller"));
+        return Wording.capital(name.replace("temperature controller", "controller"));
     }
 
     private static List<Glass> glasses(Machine machine, Plant plant, List<Reading> readings) {
@@ -226,7 +227,7 @@ public record RunPanel(
                 int tube = i;
                 c.kind()
                         .parameter("capacity")
-                        .ifPresent(p -> glasses.add(new Glass(tube, false, MachinePages.capital(c.name()), c.get(p))));
+                        .ifPresent(p -> glasses.add(new Glass(tube, false, Wording.capital(c.name()), c.get(p))));
             }
         }
         List<FluidPlan.Vessel> vessels = plant.blueprint().fluid().vessels();
@@ -234,10 +235,7 @@ public record RunPanel(
             FluidPlan.Vessel v = vessels.get(i);
             if (v.fill() < FULL && machine.has(v.name())) {
                 glasses.add(new Glass(
-                        i,
-                        true,
-                        MachinePages.capital(machine.component(v.name()).name()),
-                        1));
+                        i, true, Wording.capital(machine.component(v.name()).name()), 1));
             }
         }
         return glasses;
@@ -263,7 +261,7 @@ public record RunPanel(
         List<Break> faults = new ArrayList<>();
         for (Component c : machine.components()) {
             for (Fault f : Kinds.of(c).faults()) {
-                faults.add(new Break(c.id(), MachinePages.capital(c.name()), f.name(), f.name()));
+                faults.add(new Break(c.id(), Wording.capital(c.name()), f.name(), f.name()));
             }
         }
         faults.sort(Comparator.comparing((Break b) -> b.part().toLowerCase(Locale.ROOT)));

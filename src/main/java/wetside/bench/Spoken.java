@@ -9,6 +9,7 @@ import wetside.casework.Answers;
 import wetside.casework.Asking;
 import wetside.diagnosis.Observation;
 import wetside.diagnosis.Who;
+import wetside.machine.Wording;
 import wetside.page.Level;
 import wetside.procedure.Trial;
 import wetside.units.Dimension;
@@ -33,25 +34,14 @@ final class Spoken {
         return from == to ? Long.toString(to) : from + "–" + to;
     }
 
-    static String capital(String text) {
-        return text.isEmpty() ? text : text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1);
-    }
-
-    /** With a capital and a full stop. */
-    static String sentence(String text) {
-        return text.isEmpty() || ".!?".indexOf(text.charAt(text.length() - 1)) >= 0
-                ? capital(text)
-                : capital(text) + ".";
-    }
-
     static String answer(Asking asking, Observation o, String said, Display units) {
         return switch (o.kind()) {
             case NUMBER ->
                 asking.dimension() == Dimension.RESISTANCE && asking.si(o.value()) >= Trial.OPEN * 0.99
                         ? "Open"
                         : units.print(asking.si(o.value()), asking.dimension());
-            case CHOICE -> capital(Answers.words(asking, o));
-            case UNKNOWN -> capital(said.replace("'", "’"));
+            case CHOICE -> Wording.capital(Answers.words(asking, o));
+            case UNKNOWN -> Wording.capital(said.replace("'", "’"));
             case STILL_BAD -> "Done, still there";
         };
     }

@@ -23,6 +23,7 @@ import wetside.feedwater.WaterDrawings;
 import wetside.feedwater.WaterPage;
 import wetside.machine.BadFile;
 import wetside.machine.Problem;
+import wetside.machine.Wording;
 import wetside.page.HtmlSheet;
 import wetside.page.PdfSheet;
 import wetside.page.Picture;
@@ -165,7 +166,7 @@ public final class WaterPages implements Routes {
             for (Problem p : e.problems()) {
                 troubles.merge(
                         entry.fieldOf(p),
-                        MachinePages.capital(p.what()) + (p.maybe().isEmpty() ? "" : " (" + p.maybe() + ")"),
+                        Wording.capital(p.what()) + (p.maybe().isEmpty() ? "" : " (" + p.maybe() + ")"),
                         (a, b) -> a + ". " + b);
             }
             return Optional.empty();
@@ -245,7 +246,7 @@ public final class WaterPages implements Routes {
             return;
         }
         entry.set("bypass", Long.toString(Math.round(100 * blend.share())));
-        notes.add(MachinePages.capital(blend.said()));
+        notes.add(Wording.capital(blend.said()));
     }
 
     private static Map<String, String> cost(Case c) {

@@ -11,6 +11,7 @@ import java.util.regex.Pattern;
 import wetside.analysis.Content;
 import wetside.feedwater.Advice;
 import wetside.feedwater.Verdict;
+import wetside.machine.Wording;
 import wetside.shop.KeptWater;
 import wetside.units.Dimension;
 import wetside.units.Display;
@@ -84,7 +85,7 @@ public record WaterView(
             String name = WaterEntry.field(c);
             fields.add(new Field(
                     name,
-                    MachinePages.capital(c.words()).replace("PH", "pH"),
+                    Wording.capital(c.words()).replace("PH", "pH"),
                     entry.text(name),
                     WaterEntry.units(c),
                     unit(c, entry.text(name + "-unit")),
@@ -157,7 +158,7 @@ public record WaterView(
                             .findFirst()
                             .flatMap(Verdict::gauge);
             rows.add(new Row(
-                    MachinePages.capital(v.concern()),
+                    Wording.capital(v.concern()),
                     v.grade(),
                     v.gauge().map(g -> number(g, then)).orElse(""),
                     v.gauge().map(g -> rail(g, then)).orElse(null),

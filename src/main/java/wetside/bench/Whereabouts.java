@@ -8,6 +8,7 @@ import wetside.cabinet.Fitted;
 import wetside.machine.Component;
 import wetside.machine.Machine;
 import wetside.machine.Side;
+import wetside.machine.Wording;
 import wetside.page.Block;
 import wetside.shop.RegisteredMachine;
 
@@ -26,7 +27,7 @@ final class Whereabouts {
         Side side = cabinet.best(fitted);
         CabinetDrawing drawing =
                 new CabinetDrawing(cabinet, Optional.of(fitted), Set.of(fitted.id()), CabinetDrawing.Room.HALF);
-        String caption = Spoken.capital(part.name()) + ", from the " + side.word();
+        String caption = Wording.capital(part.name()) + ", from the " + side.word();
         return Optional.of(new Block.Drawing(drawing.bare(side), caption, caption, share));
     }
 }
