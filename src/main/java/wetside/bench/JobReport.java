@@ -11,6 +11,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import wetside.casework.Candidates;
 import wetside.casework.Casework;
 import wetside.kind.Words;
@@ -18,6 +19,7 @@ import wetside.machine.Wording;
 import wetside.page.Block;
 import wetside.page.Level;
 import wetside.page.Sheet;
+import wetside.shop.Answered;
 import wetside.shop.Closing;
 import wetside.shop.Entry;
 import wetside.shop.Job;
@@ -69,7 +71,10 @@ final class JobReport {
                 .collect(Collectors.toSet());
         standing = timeline.stream().filter(e -> !setAside.contains(e.id())).toList();
         Optional<Casework> casework = JobView.casework(w, machine);
-        measured = Measured.all(w, machine, casework, w.readings().of(job.id()), PATIENCE).stream()
+        AsFound told = AsFound.of(new Answered(w.shop(), w.clock()).standing(job.id()));
+        List<Reading> read = Stream.concat(told.readings().stream(), w.readings().of(job.id()).stream())
+                .toList();
+        measured = Measured.all(w, machine, casework, read, PATIENCE).stream()
                 .map(m -> new Measured(in(units, m.reading()), m.rail()))
                 .toList();
         where = casework.stream()

@@ -9,9 +9,11 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import wetside.casework.Casework;
 import wetside.machine.BadFile;
 import wetside.run.NoSuchThing;
+import wetside.shop.Answered;
 import wetside.shop.Closing;
 import wetside.shop.Entry;
 import wetside.shop.Job;
@@ -75,16 +77,23 @@ public record JobView(
             Plate plate,
             List<Entry> timeline,
             List<Reading> readings,
+            AsFound told,
             List<Shelf.Use> used,
             List<Part> fitting,
             List<Photos.Photo> photos,
             double minutes,
             Optional<Closing.Signature> signature) {
+        /** What was told before anything was read comes first. */
+        private List<Reading> read() {
+            return Stream.concat(told.readings().stream(), readings.stream()).toList();
+        }
+
         static Kept of(Workshop w, Job job, Set<String> numbers, Display units) {
             return new Kept(
                     Plate.of(w, job, units),
                     w.jobs().timeline(job.id()),
                     w.readings().of(job.id()),
+                    AsFound.of(new Answered(w.shop(), w.clock()).all(job.id())),
                     w.shelf().used(job.id()),
                     numbers.isEmpty() ? List.of() : w.shelf().among(numbers),
                     w.photos().of(job.id()),
@@ -98,12 +107,12 @@ public record JobView(
         Optional<Casework> casework = casework(w, machine);
         JobLists.Options options = casework.map(c -> lists.of(c, units)).orElse(JobLists.NONE);
         Kept kept = w.shop().together(() -> Kept.of(w, job, options.parts(), units));
-        List<Measured> measured = Measured.all(w, machine, casework, kept.readings(), PATIENCE);
+        List<Measured> measured = Measured.all(w, machine, casework, kept.read(), PATIENCE);
         return new JobView(
                 job,
                 kept.plate(),
                 rail(job.state()),
-                Timeline.days(kept.timeline(), measured, w.clock().getZone(), LocalDate.now(w.clock())),
+                Timeline.days(kept.timeline(), kept.told(), measured, w.clock().getZone(), LocalDate.now(w.clock())),
                 measured,
                 Proof.of(casework, job.finding(), kept.timeline()),
                 kept.used(),

@@ -5,10 +5,12 @@ import java.time.ZoneId;
 import java.time.ZonedDateTime;
 import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.stream.Stream;
 import wetside.shop.Entry;
 
 /** What happened on a job, day by day; what was set right stands struck beside what is right. */
@@ -22,7 +24,7 @@ public final class Timeline {
     public record Day(String date, List<Line> lines) {}
 
     /**
-     * @param struck  set right by a later entry
+     * @param struck  set right by a later entry, or taken back
      * @param was     of a correction: what it corrects
      * @param reading of a reading: the reading
      * @param photo   of a photo: its number
@@ -30,7 +32,11 @@ public final class Timeline {
     public record Line(
             Entry entry, String time, String heading, boolean struck, String was, Measured reading, Long photo) {}
 
-    static List<Day> days(List<Entry> entries, List<Measured> measured, ZoneId zone, LocalDate today) {
+    /** @param told in fault finding */
+    static List<Day> days(List<Entry> kept, AsFound told, List<Measured> measured, ZoneId zone, LocalDate today) {
+        List<Entry> entries = Stream.concat(kept.stream(), told.entries().stream())
+                .sorted(Comparator.comparing(Entry::at))
+                .toList();
         Map<Long, Measured> readings = new HashMap<>();
         measured.forEach(m -> readings.put(m.reading().entryId(), m));
         Map<Long, Entry> byId = new HashMap<>();
@@ -51,7 +57,7 @@ public final class Timeline {
                             e,
                             TIME.format(at),
                             heading(e),
-                            setRight.containsKey(e.id()),
+                            setRight.containsKey(e.id()) || told.takenBack().contains(e.id()),
                             was == null ? "" : was.words(),
                             readings.get(e.id()),
                             e.sort().equals("photo") ? photo(e) : null));

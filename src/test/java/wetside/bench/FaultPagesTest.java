@@ -347,4 +347,19 @@ class FaultPagesTest {
         post(at("/answers"), "asked", "power lamp", "said", "dark");
         assertThat(get(at("")).body()).doesNotContain("First they are made exact");
     }
+
+    /** What was told in fault finding is part of the job: as found in its timeline, struck there once it is taken back. */
+    @Test
+    void whatWasToldStandsInTheTimeline() throws Exception {
+        post(at("/answers"), "asked", "pump gauge at rest, cold", "reading", "1.9");
+        post(at("/answers"), "asked", "power lamp", "said", "lit");
+        post(at("/back"), "asked", "power lamp");
+        String job = get("/jobs/" + number).body();
+        String timeline = job.substring(job.indexOf("class=\"timeline"));
+        assertThat(timeline)
+                .contains("Pump gauge at rest, cold")
+                .contains("as found")
+                .contains("<b>1.9 bar</b>");
+        assertThat(timeline).contains("<s>power lamp: lit</s>");
+    }
 }
