@@ -24,7 +24,7 @@ import wetside.shop.Jobs;
 import wetside.shop.Register;
 import wetside.shop.Shop;
 
-/** The real bench with the demo workshop and eight draws, and a Chromium before it: opened once for all browser tests. */
+/** The real bench with the demo workshop and eight draws, and a Chromium before it: opened once for a class of tests. */
 final class Rig implements AutoCloseable {
     /** The smallest of the demo's machines: all its causes are computed while the first pages are looked at. */
     static final String SERIAL = "L 19 0095";
@@ -139,7 +139,7 @@ final class Rig implements AutoCloseable {
         }
     }
 
-    /** Hands the one rig to test classes, and takes it down after the last test of all. */
+    /** Hands a rig to a test class, and takes it down after its last test: its twins must not run on behind other tests. */
     static final class Given implements ParameterResolver {
         @Override
         public boolean supportsParameter(ParameterContext parameter, ExtensionContext context) {
@@ -148,7 +148,9 @@ final class Rig implements AutoCloseable {
 
         @Override
         public Object resolveParameter(ParameterContext parameter, ExtensionContext context) {
-            return context.getRoot()
+            ExtensionContext wholeClass =
+                    context.getTestMethod().isPresent() ? context.getParent().orElseThrow() : context;
+            return wholeClass
                     .getStore(ExtensionContext.Namespace.create(Rig.class))
                     .computeIfAbsent(Rig.class, k -> new Rig(), Rig.class);
         }
