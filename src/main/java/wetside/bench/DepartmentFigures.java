@@ -3,7 +3,6 @@ package wetside.bench;
 import java.time.Instant;
 import java.time.ZoneId;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -44,10 +43,7 @@ final class DepartmentFigures {
         List<Failure> all = workshop.ledger().failures(file, now).all();
         List<Failure> faults = all.stream().filter(f -> !f.isNone()).toList();
         Course course = workshop.ledger().course(file, now);
-        List<Counted> jobs = practice.jobs().stream()
-                .sorted(Comparator.comparing((Counted j) -> j.outcome().closed())
-                        .reversed())
-                .toList();
+        List<Counted> jobs = workshop.ledger().newestFirst(file, now);
         int from = Math.min((page - 1) * ROWS, jobs.size());
         int to = Math.min(from + ROWS, jobs.size());
         boolean byTime = faults.stream().anyMatch(f -> f.perHour() != null);
@@ -94,9 +90,7 @@ final class DepartmentFigures {
     }
 
     private String lead(Practice practice) {
-        double weight = practice.jobs().stream()
-                .mapToDouble(j -> practice.weight(j, now))
-                .sum();
+        double weight = workshop.ledger().weight(file, now);
         int out = practice.jobs().size() - practice.counting();
         return practice.counting() + (practice.counting() == 1 ? " job counts" : " jobs count") + " as "
                 + Spoken.number(weight, 0.1) + ", shipped rates as "

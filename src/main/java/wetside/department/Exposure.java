@@ -35,6 +35,9 @@ public record Exposure(double hours, Map<Long, Instant> since, int machines) {
 
     /** "2021", "2021-05" or "2021-05-17"; the middle of what is not said. */
     static Optional<Instant> date(String text) {
+        if (text.isBlank()) {
+            return Optional.empty();
+        }
         String whole = text.length() == 4 ? text + "-07-01" : text.length() == 7 ? text + "-15" : text;
         try {
             return Optional.of(

@@ -3,6 +3,7 @@ package wetside.department;
 import java.time.Instant;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -30,7 +31,7 @@ public final class Ledger {
     }
 
     /** What is worked out of one model's jobs. */
-    private record Figures(Object key, Failures failures, Course course) {}
+    private record Figures(Object key, Failures failures, Course course, double weight, List<Counted> newestFirst) {}
 
     /** What is kept of one model. */
     private final class Account {
@@ -70,7 +71,13 @@ public final class Ledger {
                 figures = new Figures(
                         key,
                         Failures.of(current, exposure, at),
-                        Course.of(current.jobs(), outcomes.taken(file), outcomes.minutes(file), at));
+                        Course.of(current.jobs(), outcomes.taken(file), outcomes.minutes(file), at),
+                        current.weight(at),
+                        current.jobs().stream()
+                                .sorted(Comparator.comparing(
+                                                (Counted j) -> j.outcome().closed())
+                                        .reversed())
+                                .toList());
             }
             return figures;
         }
@@ -118,6 +125,16 @@ public final class Ledger {
     /** How jobs on a model go. */
     public Course course(String file, Instant now) {
         return account(file).figures(now).course;
+    }
+
+    /** How much the jobs of a model count together. */
+    public double weight(String file, Instant now) {
+        return account(file).figures(now).weight;
+    }
+
+    /** The jobs of a model, the one closed last first. */
+    public List<Counted> newestFirst(String file, Instant now) {
+        return account(file).figures(now).newestFirst;
     }
 
     /** What people call a model; its file's name where the file is gone. */

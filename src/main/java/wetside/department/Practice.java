@@ -46,6 +46,14 @@ public record Practice(String file, long edition, Optional<Model> model, List<Co
         return complaint.isEmpty() ? experience.applied(library, month) : experience.applied(library, month, complaint);
     }
 
+    /** How much all jobs count at a time. */
+    public double weight(Instant now) {
+        int month = Counting.month(now);
+        return jobs.stream()
+                .mapToDouble(j -> j.closed().whole() * experience.left(j.closed(), month))
+                .sum();
+    }
+
     /** How much a job counts at a time, from 0 to 1. */
     public double weight(Counted job, Instant now) {
         return job.closed().whole() * experience.left(job.closed(), Counting.month(now));
