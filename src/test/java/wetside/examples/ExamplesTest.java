@@ -38,7 +38,7 @@ import wetside.procedure.Procedures;
  */
 class ExamplesTest {
     private static final Path FOLDER = Path.of("examples");
-    private static final int DRAWS = 16;
+    private static final int DRAWS = 8;
 
     @TempDir
     static Path cache;
