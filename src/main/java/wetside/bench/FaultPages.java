@@ -7,6 +7,7 @@ import io.javalin.http.NotFoundResponse;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 import wetside.casework.Answers;
 import wetside.casework.Asking;
@@ -49,14 +50,8 @@ public final class FaultPages implements Routes {
     @Override
     public void routes(RoutesConfig routes) {
         routes.get("/jobs/{number}/fault", c -> show(c, cases.ofJob(c)));
-        routes.get("/jobs/{number}/fault/expect", c -> expect(c, cases.ofJob(c)));
-        routes.get("/jobs/{number}/fault/sharp", c -> sharp(c, cases.ofJob(c)));
-        routes.post("/jobs/{number}/fault/answers", c -> answer(c, cases.ofJob(c)));
-        routes.post("/jobs/{number}/fault/back", c -> takeBack(c, cases.ofJob(c)));
-        routes.post("/jobs/{number}/fault/pairs", c -> pairs(c, cases.ofJob(c)));
-        routes.post("/jobs/{number}/fault/work", c -> work(c, cases.ofJob(c)));
         routes.post("/jobs/{number}/fault/finding", c -> found(c, cases.ofJob(c)));
-        routes.post("/jobs/{number}/fault/rates", c -> rates(c, cases.ofJob(c)));
+        under("/jobs/{number}/fault", cases::ofJob, routes);
         routes.get("/fault", c -> {
             if (c.queryParam("machine") == null) {
                 pages.show(c, "faultchoice", "Fault finding", "Fault finding", choices());
@@ -64,13 +59,18 @@ public final class FaultPages implements Routes {
                 show(c, cases.free(c));
             }
         });
-        routes.get("/fault/expect", c -> expect(c, cases.free(c)));
-        routes.get("/fault/sharp", c -> sharp(c, cases.free(c)));
-        routes.post("/fault/answers", c -> answer(c, cases.free(c)));
-        routes.post("/fault/back", c -> takeBack(c, cases.free(c)));
-        routes.post("/fault/rates", c -> rates(c, cases.free(c)));
-        routes.post("/fault/pairs", c -> pairs(c, cases.free(c)));
-        routes.post("/fault/work", c -> work(c, cases.free(c)));
+        under("/fault", cases::free, routes);
+    }
+
+    /** What is the same with a job and without one. */
+    private void under(String address, Function<Context, FaultCase> given, RoutesConfig routes) {
+        routes.get(address + "/expect", c -> expect(c, given.apply(c)));
+        routes.get(address + "/sharp", c -> sharp(c, given.apply(c)));
+        routes.post(address + "/answers", c -> answer(c, given.apply(c)));
+        routes.post(address + "/back", c -> takeBack(c, given.apply(c)));
+        routes.post(address + "/pairs", c -> pairs(c, given.apply(c)));
+        routes.post(address + "/work", c -> work(c, given.apply(c)));
+        routes.post(address + "/rates", c -> rates(c, given.apply(c)));
     }
 
     private static List<Choice> choices() {

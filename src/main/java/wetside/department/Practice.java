@@ -49,13 +49,15 @@ public record Practice(String file, long edition, Optional<Model> model, List<Co
     /** How much all jobs count at a time. */
     public double weight(Instant now) {
         int month = Counting.month(now);
-        return jobs.stream()
-                .mapToDouble(j -> j.closed().whole() * experience.left(j.closed(), month))
-                .sum();
+        return jobs.stream().mapToDouble(j -> weight(j, month)).sum();
     }
 
     /** How much a job counts at a time, from 0 to 1. */
     public double weight(Counted job, Instant now) {
-        return job.closed().whole() * experience.left(job.closed(), Counting.month(now));
+        return weight(job, Counting.month(now));
+    }
+
+    private double weight(Counted job, int month) {
+        return job.closed().whole() * experience.left(job.closed(), month);
     }
 }
