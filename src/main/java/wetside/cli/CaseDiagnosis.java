@@ -24,8 +24,7 @@ final class CaseDiagnosis {
     private final Casework casework;
     private final ShopChoice shop;
     private final Who who;
-    private final int draws;
-    private final boolean allSimulated;
+    private final DrawsChoice draws;
     private final boolean json;
     private final String whyNot;
 
@@ -34,20 +33,12 @@ final class CaseDiagnosis {
      * @param whyNot part of the name of a cause to be held against the best, or null
      */
     CaseDiagnosis(
-            Console console,
-            CaseFile given,
-            ShopChoice shop,
-            Who who,
-            int draws,
-            boolean allSimulated,
-            boolean json,
-            String whyNot) {
+            Console console, CaseFile given, ShopChoice shop, Who who, DrawsChoice draws, boolean json, String whyNot) {
         this.shop = shop;
         this.console = console;
         this.given = given;
         this.who = who == null ? given.who() : who;
         this.draws = draws;
-        this.allSimulated = allSimulated;
         this.json = json;
         this.whyNot = whyNot;
         casework = given.installed().casework(Procedures.bundled());
@@ -55,7 +46,7 @@ final class CaseDiagnosis {
 
     int tell() {
         List<Observation> found = observations();
-        SigningBar bar = new SigningBar(console, casework, draws, allSimulated);
+        SigningBar bar = draws.bar(console, casework);
         Signing signing = bar.signing();
         if (!found.isEmpty() && !signing.isReady()) {
             firstLook(found, bar.look(found.stream().map(Observation::about).toList()));
@@ -68,7 +59,7 @@ final class CaseDiagnosis {
         if (json) {
             console.result(Json.print(FindingJson.of(session, given.installed(), given.complaint(), shop, whyNot)));
         } else {
-            new FindingText(console, session, draws).whole(given.installed(), given.complaint(), shop);
+            new FindingText(console, session, draws.number()).whole(given.installed(), given.complaint(), shop);
             if (whyNot != null) {
                 console.line("");
                 console.line("Why not");

@@ -47,13 +47,8 @@ final class DiagnoseCommand implements Callable<Integer> {
             description = "who is at the machine: owner (if not said), technician or qualified")
     private String who;
 
-    @Option(names = "--draws", paramLabel = "N", description = "machines drawn for each cause (default: 128)")
-    private int draws = 128;
-
-    @Option(
-            names = "--all-simulated",
-            description = "simulate every one of them, where usually most are told from some (several times as long)")
-    private boolean allSimulated;
+    @Mixin
+    private DrawsChoice draws;
 
     @Option(
             names = "--why-not",
@@ -70,9 +65,9 @@ final class DiagnoseCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        if (draws < Draws.BLOCK || draws > MOST_DRAWS || draws % Draws.BLOCK != 0) {
+        if (!draws.isWhole() || draws.number() > MOST_DRAWS) {
             throw new BadArgument("--draws is a multiple of " + Draws.BLOCK + " from " + Draws.BLOCK + " to "
-                    + MOST_DRAWS + ", not " + draws);
+                    + MOST_DRAWS + ", not " + draws.number());
         }
         Who said = People.of(who, null);
         Path file = Path.of(subject);
@@ -82,7 +77,7 @@ final class DiagnoseCommand implements Callable<Integer> {
             }
             CaseFile given = CaseFile.read(file);
             shop.read(given.installed().machine());
-            return new CaseDiagnosis(console, given, shop, said, draws, allSimulated, json, whyNot).tell();
+            return new CaseDiagnosis(console, given, shop, said, draws, json, whyNot).tell();
         }
         if (whyNot != null) {
             throw new BadArgument("--why-not goes with a case file; in the talk, type: why not " + whyNot);
@@ -96,7 +91,6 @@ final class DiagnoseCommand implements Callable<Integer> {
                         shop,
                         said == null ? Who.OWNER : said,
                         draws,
-                        allSimulated,
                         json)
                 .hold();
     }

@@ -27,7 +27,7 @@ final class Dialogue {
     private final Askings askings;
     private final ShopChoice shop;
     private final Who who;
-    private final int draws;
+    private final DrawsChoice draws;
     private final boolean json;
     private final SigningBar bar;
     private final Sharpening sharpening;
@@ -47,8 +47,7 @@ final class Dialogue {
             Casework casework,
             ShopChoice shop,
             Who who,
-            int draws,
-            boolean allSimulated,
+            DrawsChoice draws,
             boolean json) {
         this.shop = shop;
         this.console = console;
@@ -58,7 +57,7 @@ final class Dialogue {
         this.draws = draws;
         this.json = json;
         askings = new Askings(casework);
-        bar = new SigningBar(console, casework, draws, allSimulated);
+        bar = draws.bar(console, casework);
         sharpening = new Sharpening(bar.signing());
     }
 
@@ -115,7 +114,7 @@ final class Dialogue {
         if (session.observations().size() == 0) {
             go(session.next(advice), Optional.empty());
         } else {
-            go(advice.best(), new FindingText(console, session, draws).belief(advice));
+            go(advice.best(), new FindingText(console, session, draws.number()).belief(advice));
         }
     }
 
@@ -137,7 +136,7 @@ final class Dialogue {
             case LIST -> open.print(said.rest());
             case ASK -> ask(said.rest());
             case KNOWN -> new KnownText(console, session).print();
-            case CAUSES -> new CausesText(console, session).print(draws);
+            case CAUSES -> new CausesText(console, session).print(draws.number());
             case QUIT -> over = true;
         }
     }

@@ -50,13 +50,8 @@ final class EvaluateCommand implements Callable<Integer> {
     @Option(names = "--seed", paramLabel = "N", description = "other jobs for another number (default: 1)")
     private long seed = 1;
 
-    @Option(names = "--draws", paramLabel = "N", description = "machines drawn for each cause (default: 128)")
-    private int draws = 128;
-
-    @Option(
-            names = "--all-simulated",
-            description = "simulate every one of them, where usually most are told from some (several times as long)")
-    private boolean allSimulated;
+    @Mixin
+    private DrawsChoice draws;
 
     @Option(names = "--pairs", paramLabel = "SHARE", description = "share of the faulty machines with two causes (0)")
     private double pairs;
@@ -88,8 +83,7 @@ final class EvaluateCommand implements Callable<Integer> {
         Who at = People.of(who, Who.TECHNICIAN);
         Installed installed = choice.installed(name);
         Casework casework = installed.casework(Procedures.bundled());
-        Library library =
-                new SigningBar(console, casework, draws, allSimulated).signing().all(early -> {});
+        Library library = draws.bar(console, casework).signing().all(early -> {});
         Evaluation evaluation =
                 new Evaluation(casework, library, Procedures.bundled(), at, World.USUAL.pairs(pairs), play, seed);
         CountDownLatch told = new CountDownLatch(1);
@@ -98,7 +92,7 @@ final class EvaluateCommand implements Callable<Integer> {
         if (json) {
             console.result(Json.print(new VerdictJson(verdict, installed, casework, library, seed).whole()));
         } else {
-            new VerdictText(console, verdict, library).print(installed, cases, draws, seed);
+            new VerdictText(console, verdict, library).print(installed, cases, draws.number(), seed);
         }
         if (drawn != null) {
             drawn.write(VerdictText.chart(verdict, installed));
@@ -124,8 +118,8 @@ final class EvaluateCommand implements Callable<Integer> {
         if (cases < 1 || cases > MOST_CASES) {
             throw new BadArgument("--cases is from 1 to " + MOST_CASES + ", not " + cases);
         }
-        if (draws < Draws.BLOCK || draws % Draws.BLOCK != 0) {
-            throw new BadArgument("--draws is a multiple of " + Draws.BLOCK + ", not " + draws);
+        if (!draws.isWhole()) {
+            throw new BadArgument("--draws is a multiple of " + Draws.BLOCK + ", not " + draws.number());
         }
         if (!(pairs >= 0 && pairs <= 1)) {
             throw new BadArgument("--pairs is a share from 0 to 1, not " + pairs);

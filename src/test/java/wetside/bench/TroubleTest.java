@@ -12,8 +12,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import wetside.shop.Jobs;
-import wetside.shop.Register;
-import wetside.shop.RegisteredMachine;
+import wetside.shop.Registered;
 import wetside.shop.Shop;
 
 /** A disk that is full and a file that another program holds: told in words, nothing lost, what was typed kept. */
@@ -29,23 +28,7 @@ class TroubleTest {
     @BeforeEach
     void open() {
         shop = Shop.open(folder);
-        Register register = new Register(shop);
-        long machine = register.machine(new RegisteredMachine(
-                0,
-                "1",
-                "spring-lever",
-                "B",
-                "230 V",
-                register.owner("O", "", "", ""),
-                "tank",
-                null,
-                null,
-                null,
-                null,
-                null,
-                "",
-                "",
-                0));
+        long machine = Registered.machine(shop, "1", "spring-lever", "B", "230 V", "O", "tank");
         job = "/jobs/" + new Jobs(shop, Clock.systemUTC()).open(machine, "hums", "desk");
         bench = Bench.start(shop, Clock.systemUTC(), 0);
         browser = new Browser(bench);

@@ -16,8 +16,7 @@ import wetside.department.Practice;
 import wetside.diagnosis.learning.ClosedJob;
 import wetside.shop.JobState;
 import wetside.shop.Jobs;
-import wetside.shop.Register;
-import wetside.shop.RegisteredMachine;
+import wetside.shop.Registered;
 import wetside.shop.Shop;
 
 /** Fault finding on the command line with what a bench has closed. */
@@ -41,23 +40,7 @@ class ShopChoiceTest {
             assertThat(bare(none).replace("\"shopJobs\":0,", "").equals(bare(shipped)))
                     .as("no jobs are the shipped rates")
                     .isTrue();
-            Register register = new Register(shop);
-            long machine = register.machine(new RegisteredMachine(
-                    0,
-                    "S 1",
-                    Shell.STAND,
-                    "A",
-                    "",
-                    register.owner("O", "", "", ""),
-                    "mains",
-                    null,
-                    null,
-                    null,
-                    null,
-                    null,
-                    "",
-                    "",
-                    0));
+            long machine = Registered.machine(shop, "S 1", Shell.STAND, "A", "", "O", "mains");
             Jobs jobs = new Jobs(shop, Clock.systemUTC());
             for (int i = 0; i < 30; i++) {
                 long number = jobs.open(machine, "dark", "Ines");

@@ -23,7 +23,7 @@ import wetside.shop.JobState;
 import wetside.shop.Jobs;
 import wetside.shop.Outcomes;
 import wetside.shop.Register;
-import wetside.shop.RegisteredMachine;
+import wetside.shop.Registered;
 import wetside.shop.Shop;
 
 class LedgerTest {
@@ -55,23 +55,7 @@ class LedgerTest {
     }
 
     private long machine(String serial, String revision) {
-        Register register = new Register(shop);
-        return register.machine(new RegisteredMachine(
-                0,
-                serial,
-                MODEL,
-                revision,
-                "",
-                register.owner("N. " + serial, "", "", ""),
-                "tank",
-                null,
-                null,
-                null,
-                null,
-                null,
-                "",
-                "",
-                0));
+        return Registered.machine(shop, serial, MODEL, revision, "", "N. " + serial, "tank");
     }
 
     private long done(long machine, String finding, String... proofs) {
@@ -182,23 +166,7 @@ class LedgerTest {
         done(machine("L 1", "A"), SEAL);
         Practice before = ledger.of(MODEL);
         ledger.of("thermoblock");
-        Register register = new Register(shop);
-        long other = register.machine(new RegisteredMachine(
-                0,
-                "T 1",
-                "thermoblock",
-                "A",
-                "",
-                register.owner("O", "", "", ""),
-                "tank",
-                null,
-                null,
-                null,
-                null,
-                null,
-                "",
-                "",
-                0));
+        long other = Registered.machine(shop, "T 1", "thermoblock", "A", "", "O", "tank");
         done(other, "pump: piston stuck");
         assertThat(ledger.of(MODEL)).isSameAs(before);
         assertThat(ledger.of("thermoblock").counting()).isEqualTo(1);

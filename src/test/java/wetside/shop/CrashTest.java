@@ -38,23 +38,7 @@ class CrashTest {
     void killedWhileWriting() throws Exception {
         long number;
         try (Shop shop = Shop.open(folder)) {
-            Register register = new Register(shop);
-            long machine = register.machine(new RegisteredMachine(
-                    0,
-                    "1",
-                    "twin-boiler-lever",
-                    "B",
-                    "",
-                    register.owner("O", "", "", ""),
-                    "tank",
-                    null,
-                    null,
-                    null,
-                    null,
-                    null,
-                    "",
-                    "",
-                    0));
+            long machine = Registered.machine(shop, "1", "twin-boiler-lever", "B", "", "O", "tank");
             number = new Jobs(shop, Clock.systemUTC()).open(machine, "hums", "desk");
         }
         for (int round = 0; round < 2; round++) {
