@@ -21,6 +21,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import wetside.department.Counted;
 import wetside.department.Ledger;
+import wetside.setting.Setting;
 import wetside.shop.Answered;
 import wetside.shop.JobState;
 import wetside.shop.Jobs;
@@ -41,16 +42,15 @@ class FaultPagesTest {
     private static Jobs jobs;
     private static long machine;
     private static String file;
-    private static String formerCache;
-    private static String formerDraws;
+    private static Setting cache;
+    private static Setting draws;
 
     private long number;
 
     @BeforeAll
     static void open() throws Exception {
-        formerCache =
-                System.setProperty("wetside.cache", folder.resolve("cache").toString());
-        formerDraws = System.setProperty("wetside.bench.draws", "8");
+        cache = new Setting("wetside.cache", folder.resolve("cache").toString());
+        draws = new Setting("wetside.bench.draws", "8");
         shop = Shop.open(folder.resolve("shop"));
         bench = Bench.start(shop, Clock.systemUTC(), 0);
         jobs = new Jobs(shop, Clock.systemUTC());
@@ -74,16 +74,8 @@ class FaultPagesTest {
     static void close() {
         bench.close();
         shop.close();
-        set("wetside.cache", formerCache);
-        set("wetside.bench.draws", formerDraws);
-    }
-
-    private static void set(String property, String value) {
-        if (value == null) {
-            System.clearProperty(property);
-        } else {
-            System.setProperty(property, value);
-        }
+        cache.close();
+        draws.close();
     }
 
     @BeforeEach

@@ -17,6 +17,7 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import wetside.setting.Setting;
 import wetside.shop.JobState;
 import wetside.shop.Jobs;
 import wetside.shop.Reading;
@@ -36,16 +37,15 @@ class FaultReasonsTest {
     private static Jobs jobs;
     private static long machine;
     private static long large;
-    private static String formerCache;
-    private static String formerDraws;
+    private static Setting cache;
+    private static Setting draws;
 
     private long number;
 
     @BeforeAll
     static void open() throws Exception {
-        formerCache =
-                System.setProperty("wetside.cache", folder.resolve("cache").toString());
-        formerDraws = System.setProperty("wetside.bench.draws", "8");
+        cache = new Setting("wetside.cache", folder.resolve("cache").toString());
+        draws = new Setting("wetside.bench.draws", "8");
         shop = Shop.open(folder.resolve("shop"));
         bench = Bench.start(shop, Clock.systemUTC(), 0);
         browser = new Browser(bench);
@@ -81,16 +81,8 @@ class FaultReasonsTest {
     static void close() {
         bench.close();
         shop.close();
-        set("wetside.cache", formerCache);
-        set("wetside.bench.draws", formerDraws);
-    }
-
-    private static void set(String property, String value) {
-        if (value == null) {
-            System.clearProperty(property);
-        } else {
-            System.setProperty(property, value);
-        }
+        cache.close();
+        draws.close();
     }
 
     @BeforeEach

@@ -10,6 +10,7 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import wetside.setting.Setting;
 import wetside.shop.RegisteredMachine;
 
 /** A beginning is made for the workshop's machines, and never in anybody's way. */
@@ -17,20 +18,16 @@ class LibrariesTest {
     @TempDir
     Path folder;
 
-    private String former;
+    private Setting cache;
 
     @BeforeEach
     void cache() {
-        former = System.setProperty("wetside.cache", folder.toString());
+        cache = new Setting("wetside.cache", folder.toString());
     }
 
     @AfterEach
     void formerCache() {
-        if (former == null) {
-            System.clearProperty("wetside.cache");
-        } else {
-            System.setProperty("wetside.cache", former);
-        }
+        cache.close();
     }
 
     private static Libraries.Place stand(String revision) throws Exception {

@@ -19,6 +19,7 @@ import org.junit.jupiter.api.extension.ParameterContext;
 import org.junit.jupiter.api.extension.ParameterResolver;
 import wetside.bench.Bench;
 import wetside.bench.Demo;
+import wetside.setting.Setting;
 import wetside.shop.JobState;
 import wetside.shop.Jobs;
 import wetside.shop.Register;
@@ -81,15 +82,8 @@ final class Rig implements AutoCloseable {
     }
 
     private static Bench started(Shop shop) {
-        String before = System.setProperty(DRAWS, "8");
-        try {
+        try (Setting few = new Setting(DRAWS, "8")) {
             return Bench.start(shop, Clock.systemDefaultZone(), 0);
-        } finally {
-            if (before == null) {
-                System.clearProperty(DRAWS);
-            } else {
-                System.setProperty(DRAWS, before);
-            }
         }
     }
 

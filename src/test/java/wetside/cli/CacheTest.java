@@ -15,6 +15,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import wetside.casework.ProgramCode;
+import wetside.setting.Setting;
 
 /** Stored signatures are a convenience: damaged, locked or unwritable, the answer is the same. */
 class CacheTest {
@@ -113,20 +114,12 @@ class CacheTest {
     @Test
     void twoThreadsComputeOnce() {
         Path cache = folder.resolve("c");
-        String before = System.getProperty("wetside.cache");
-        System.setProperty("wetside.cache", cache.toString());
-        try {
+        try (Setting setting = new Setting("wetside.cache", cache.toString())) {
             List<CompletableFuture<Shell.Done>> both = Stream.of(1, 2)
                     .map(i -> CompletableFuture.supplyAsync(
                             () -> Shell.run("diagnose", given.toString(), "--draws", "8")))
                     .toList();
             agree(both.stream().map(CompletableFuture::join).toList());
-        } finally {
-            if (before == null) {
-                System.clearProperty("wetside.cache");
-            } else {
-                System.setProperty("wetside.cache", before);
-            }
         }
     }
 

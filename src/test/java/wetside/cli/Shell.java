@@ -10,6 +10,7 @@ import java.io.PrintStream;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import wetside.setting.Setting;
 
 /** Commands as a person types them, in this process, with a cache of its own. */
 final class Shell {
@@ -44,16 +45,8 @@ final class Shell {
 
     /** With a cache in another folder, for the time of one call. */
     static Done cached(Path folder, String... args) {
-        String before = System.getProperty("wetside.cache");
-        System.setProperty("wetside.cache", folder.toString());
-        try {
+        try (Setting cache = new Setting("wetside.cache", folder.toString())) {
             return run(args);
-        } finally {
-            if (before == null) {
-                System.clearProperty("wetside.cache");
-            } else {
-                System.setProperty("wetside.cache", before);
-            }
         }
     }
 
