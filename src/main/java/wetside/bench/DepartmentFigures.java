@@ -12,6 +12,7 @@ import wetside.department.Course;
 import wetside.department.Exposure;
 import wetside.department.Failures.Failure;
 import wetside.department.Failures.Interval;
+import wetside.department.Figures;
 import wetside.department.Model;
 import wetside.department.Practice;
 import wetside.drawing.RateRails;
@@ -38,12 +39,11 @@ final class DepartmentFigures {
     }
 
     DepartmentView view(int page, String person, String trouble) {
-        Practice practice = workshop.ledger().of(file);
-        Exposure exposure = workshop.ledger().exposure(file, now);
-        List<Failure> all = workshop.ledger().failures(file, now).all();
+        Figures figures = workshop.ledger().figures(file, now);
+        Practice practice = figures.practice();
+        List<Failure> all = figures.failures().all();
         List<Failure> faults = all.stream().filter(f -> !f.isNone()).toList();
-        Course course = workshop.ledger().course(file, now);
-        List<Counted> jobs = workshop.ledger().newestFirst(file, now);
+        List<Counted> jobs = figures.newestFirst();
         int from = Math.min((page - 1) * ROWS, jobs.size());
         int to = Math.min(from + ROWS, jobs.size());
         boolean byTime = faults.stream().anyMatch(f -> f.perHour() != null);
@@ -51,14 +51,14 @@ final class DepartmentFigures {
                 chips(),
                 file,
                 practice.model().map(Model::title).orElse(file),
-                lead(practice),
+                lead(practice, figures.weight()),
                 faults.isEmpty() ? DepartmentView.Drawing.NONE : drawing(faults),
                 rest(faults),
-                goes(course, all),
-                times(course),
+                goes(figures.course(), all),
+                times(figures.course()),
                 table(all),
                 byTime,
-                time(exposure),
+                time(figures.exposure()),
                 undated(),
                 jobs.subList(from, to).stream().map(j -> row(practice, j)).toList(),
                 page,
@@ -89,8 +89,7 @@ final class DepartmentFigures {
         return chips;
     }
 
-    private String lead(Practice practice) {
-        double weight = workshop.ledger().weight(file, now);
+    private static String lead(Practice practice, double weight) {
         int out = practice.jobs().size() - practice.counting();
         return practice.counting() + (practice.counting() == 1 ? " job counts" : " jobs count") + " as "
                 + Spoken.number(weight, 0.1) + ", shipped rates as "

@@ -3,7 +3,6 @@ package wetside.department;
 import java.time.Instant;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -30,9 +29,6 @@ public final class Ledger {
         this.outcomes = outcomes;
     }
 
-    /** What is worked out of one model's jobs. */
-    private record Figures(Object key, Failures failures, Course course, double weight, List<Counted> newestFirst) {}
-
     /** What is kept of one model. */
     private final class Account {
         private final String file;
@@ -42,6 +38,7 @@ public final class Ledger {
         private long stamp = -1;
         private Practice practice;
         private Figures figures;
+        private Object figuresAt;
 
         private Account(String file) {
             this.file = file;
@@ -64,20 +61,12 @@ public final class Ledger {
         /** Worked out once for as long as nothing happens on any job, a day at most. */
         private synchronized Figures figures(Instant at) {
             Practice current = now();
-            Exposure exposure = exposure(file, at);
+            Exposure exposure = Exposure.of(outcomes.bought(file), at);
             long day = at.truncatedTo(ChronoUnit.DAYS).getEpochSecond();
             Object key = List.of(stamp, day, exposure.since());
-            if (figures == null || !figures.key.equals(key)) {
-                figures = new Figures(
-                        key,
-                        Failures.of(current, exposure, at),
-                        Course.of(current.jobs(), outcomes.taken(file), outcomes.minutes(file), at),
-                        current.weight(at),
-                        current.jobs().stream()
-                                .sorted(Comparator.comparing(
-                                                (Counted j) -> j.outcome().closed())
-                                        .reversed())
-                                .toList());
+            if (!key.equals(figuresAt)) {
+                figures = Figures.of(current, exposure, outcomes, at);
+                figuresAt = key;
             }
             return figures;
         }
@@ -112,29 +101,9 @@ public final class Ledger {
         return account(file).now();
     }
 
-    /** How long machines of a model have been owned, as far as that is known. */
-    public Exposure exposure(String file, Instant now) {
-        return Exposure.of(outcomes.bought(file), now);
-    }
-
-    /** What fails how often on a model, with what that follows from. */
-    public Failures failures(String file, Instant now) {
-        return account(file).figures(now).failures;
-    }
-
-    /** How jobs on a model go. */
-    public Course course(String file, Instant now) {
-        return account(file).figures(now).course;
-    }
-
-    /** How much the jobs of a model count together. */
-    public double weight(String file, Instant now) {
-        return account(file).figures(now).weight;
-    }
-
-    /** The jobs of a model, the one closed last first. */
-    public List<Counted> newestFirst(String file, Instant now) {
-        return account(file).figures(now).newestFirst;
+    /** What follows from that at a time. */
+    public Figures figures(String file, Instant now) {
+        return account(file).figures(now);
     }
 
     /** What people call a model; its file's name where the file is gone. */

@@ -79,7 +79,7 @@ final class BenchLoad {
             System.out.printf("after a change: %.2f ms%n", time(() -> ledger.of(file)));
             outcomes.leaveOut(number, "", "Ines");
             System.out.printf(
-                    "shares and intervals of all causes: %.1f ms%n", time(() -> ledger.failures(file, Instant.now())));
+                    "shares and intervals of all causes: %.1f ms%n", time(() -> ledger.figures(file, Instant.now())));
             System.out.printf(
                     "weights alone: %.1f ms%n",
                     time(() -> ledger.of(file)

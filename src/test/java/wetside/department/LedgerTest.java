@@ -240,7 +240,7 @@ class LedgerTest {
     }
 
     private Failures.Failure failure() {
-        return ledger.failures(MODEL, NOW).all().stream()
+        return ledger.figures(MODEL, NOW).failures().all().stream()
                 .filter(f -> f.id().equals(SEAL))
                 .findFirst()
                 .orElseThrow();
