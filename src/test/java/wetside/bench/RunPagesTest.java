@@ -48,7 +48,12 @@ class RunPagesTest {
     }
 
     private static InputStream pictures(String run) throws Exception {
-        HttpRequest request = HttpRequest.newBuilder(opened.uri(run + "/pictures?show="))
+        return pictures(run, "");
+    }
+
+    /** @param show number of the reading in the strips, "" for those shown anyway */
+    private static InputStream pictures(String run, String show) throws Exception {
+        HttpRequest request = HttpRequest.newBuilder(opened.uri(run + "/pictures?show=" + show))
                 .header("Accept", "text/event-stream")
                 .build();
         return opened.client
@@ -114,18 +119,12 @@ class RunPagesTest {
     @Test
     void aBrokenPartShowsAgainstTheSoundMachineBesideIt() throws Exception {
         String page = opened.get("/machines/" + opened.machine + "/run").body();
-        Matcher power = Pattern.compile("value=\"(\\d+)\" data-name=\"[^\"]*power drawn\"")
-                .matcher(page);
-        assertThat(power.find()).isTrue();
+        String power = powerDrawn(page);
         Matcher burnt = Pattern.compile("<option value=\"(open)\" data-part=\"(element[^\"]*)\"")
                 .matcher(page);
         assertThat(burnt.find()).isTrue();
         String run = start();
-        HttpRequest request = HttpRequest.newBuilder(opened.uri(run + "/pictures?show=" + power.group(1)))
-                .build();
-        try (InputStream in = opened.client
-                .send(request, HttpResponse.BodyHandlers.ofInputStream())
-                .body()) {
+        try (InputStream in = pictures(run, power)) {
             BufferedReader pictures = reader(in);
             opened.post(run + "/handle", "handle", "power-switch.switch", "value", "on");
             opened.post(run + "/speed", "times", "40");
@@ -142,16 +141,10 @@ class RunPagesTest {
 
     @Test
     void soundMachinesWithinTolerancesMakeABand() throws Exception {
-        String page = opened.get("/machines/" + opened.machine + "/run").body();
-        Matcher power = Pattern.compile("value=\"(\\d+)\" data-name=\"[^\"]*power drawn\"")
-                .matcher(page);
-        assertThat(power.find()).isTrue();
+        String power =
+                powerDrawn(opened.get("/machines/" + opened.machine + "/run").body());
         String run = start();
-        HttpRequest request = HttpRequest.newBuilder(opened.uri(run + "/pictures?show=" + power.group(1)))
-                .build();
-        try (InputStream in = opened.client
-                .send(request, HttpResponse.BodyHandlers.ofInputStream())
-                .body()) {
+        try (InputStream in = pictures(run, power)) {
             BufferedReader pictures = reader(in);
             opened.post(run + "/handle", "handle", "power-switch.switch", "value", "on");
             opened.post(run + "/speed", "times", "20");
@@ -170,6 +163,14 @@ class RunPagesTest {
             });
         }
         opened.post(run + "/end");
+    }
+
+    /** Number of the reading of the power the machine draws. */
+    private static String powerDrawn(String page) {
+        Matcher power = Pattern.compile("value=\"(\\d+)\" data-name=\"[^\"]*power drawn\"")
+                .matcher(page);
+        assertThat(power.find()).isTrue();
+        return power.group(1);
     }
 
     private static String faultOf(String part) throws Exception {
