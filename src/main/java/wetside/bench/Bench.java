@@ -49,6 +49,7 @@ public final class Bench implements AutoCloseable {
                 new DepartmentPages(workshop, pages));
         Javalin server = Javalin.create(config -> {
             quiet(config);
+            new Timing().routes(config.routes);
             new Guard().routes(config.routes);
             new Troubles(pages).routes(config.routes);
             all.forEach(r -> r.routes(config.routes));

@@ -5,7 +5,6 @@ import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import wetside.shop.Answer;
-import wetside.shop.Answered;
 import wetside.shop.Job;
 import wetside.shop.Outcomes;
 import wetside.shop.RegisteredMachine;
@@ -23,18 +22,17 @@ final class FaultCases {
     private static final Duration STILL_NORMAL = Duration.ofDays(2 * 365);
 
     private final Workshop workshop;
-    private final Answered answered;
 
     FaultCases(Workshop workshop) {
         this.workshop = workshop;
-        answered = new Answered(workshop.shop(), workshop.clock());
     }
 
     FaultCase ofJob(Context context) {
         Job job = Numbers.job(workshop, context);
         RegisteredMachine machine = workshop.register().machine(job.machineId());
-        List<FaultCase.Known> known =
-                answered.standing(job.id()).stream().map(FaultCases::known).toList();
+        List<FaultCase.Known> known = workshop.answered().standing(job.id()).stream()
+                .map(FaultCases::known)
+                .toList();
         Outcomes.Wanted wanted = workshop.outcomes().wanted(job.id());
         String complaint = known.stream().anyMatch(k -> k.asked().equals(wanted.complaint())) ? "" : wanted.complaint();
         boolean narrowed = !given(context, FaultNormal.FIELD).equals(FaultNormal.WITHOUT);

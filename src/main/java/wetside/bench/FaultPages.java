@@ -18,7 +18,6 @@ import wetside.diagnosis.Who;
 import wetside.diagnosis.inference.Posterior;
 import wetside.machine.MachineFile;
 import wetside.machine.Wording;
-import wetside.shop.Answered;
 import wetside.units.Display;
 
 /** Fault finding, on a job or free. Every answer is a form and every page a link; a script only swaps the middle. */
@@ -33,14 +32,12 @@ public final class FaultPages implements Routes {
     private final Workshop workshop;
     private final Pages pages;
     private final Libraries libraries;
-    private final Answered answered;
     private final FaultCases cases;
 
     FaultPages(Workshop workshop, Pages pages, Libraries libraries) {
         this.workshop = workshop;
         this.pages = pages;
         this.libraries = libraries;
-        answered = new Answered(workshop.shop(), workshop.clock());
         cases = new FaultCases(workshop);
     }
 
@@ -196,7 +193,7 @@ public final class FaultPages implements Routes {
             throw new BadForm("Nothing on this machine is mended by '" + asked + "'");
         }
         if (about.job() != null) {
-            answered.give(about.job().id(), asked, said, form.person());
+            workshop.answered().give(about.job().id(), asked, said, form.person());
             context.redirect(about.link(), HttpStatus.SEE_OTHER);
         } else {
             List<FaultCase.Field> fields = FaultCases.without(about, asked);
@@ -230,7 +227,7 @@ public final class FaultPages implements Routes {
             asked = about.known().get(about.known().size() - 1).asked();
         }
         if (about.job() != null) {
-            answered.takeBack(about.job().id(), asked);
+            workshop.answered().takeBack(about.job().id(), asked);
             context.redirect(about.link(), HttpStatus.SEE_OTHER);
         } else {
             context.redirect(FaultCase.linked(about.address(), FaultCases.without(about, asked)), HttpStatus.SEE_OTHER);
@@ -299,7 +296,7 @@ public final class FaultPages implements Routes {
                 range.low(),
                 range.high(),
                 believed(context, about));
-        answered.found(about.job().id(), best.id(), new Form(context).person(), words, detail);
+        workshop.answered().found(about.job().id(), best.id(), new Form(context).person(), words, detail);
         context.redirect(about.link(), HttpStatus.SEE_OTHER);
     }
 }

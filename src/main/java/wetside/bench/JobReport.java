@@ -19,7 +19,6 @@ import wetside.machine.Wording;
 import wetside.page.Block;
 import wetside.page.Level;
 import wetside.page.Sheet;
-import wetside.shop.Answered;
 import wetside.shop.Closing;
 import wetside.shop.Entry;
 import wetside.shop.Job;
@@ -71,7 +70,7 @@ final class JobReport {
                 .collect(Collectors.toSet());
         standing = timeline.stream().filter(e -> !setAside.contains(e.id())).toList();
         Optional<Casework> casework = JobView.casework(w, machine);
-        AsFound told = AsFound.of(new Answered(w.shop(), w.clock()).standing(job.id()));
+        AsFound told = AsFound.of(w.answered().standing(job.id()));
         List<Reading> read = Stream.concat(told.readings().stream(), w.readings().of(job.id()).stream())
                 .toList();
         measured = Measured.all(w, machine, casework, read, PATIENCE).stream()

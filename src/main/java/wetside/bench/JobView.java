@@ -13,7 +13,6 @@ import java.util.stream.Stream;
 import wetside.casework.Casework;
 import wetside.machine.BadFile;
 import wetside.run.NoSuchThing;
-import wetside.shop.Answered;
 import wetside.shop.Closing;
 import wetside.shop.Entry;
 import wetside.shop.Job;
@@ -93,7 +92,7 @@ public record JobView(
                     Plate.of(w, job, units),
                     w.jobs().timeline(job.id()),
                     w.readings().of(job.id()),
-                    AsFound.of(new Answered(w.shop(), w.clock()).all(job.id())),
+                    AsFound.of(w.answered().all(job.id())),
                     w.shelf().used(job.id()),
                     numbers.isEmpty() ? List.of() : w.shelf().among(numbers),
                     w.photos().of(job.id()),

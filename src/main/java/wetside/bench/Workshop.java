@@ -2,6 +2,7 @@ package wetside.bench;
 
 import java.time.Clock;
 import wetside.department.Ledger;
+import wetside.shop.Answered;
 import wetside.shop.Closing;
 import wetside.shop.Jobs;
 import wetside.shop.MachineWaters;
@@ -22,6 +23,7 @@ record Workshop(
         Register register,
         Words words,
         Readings readings,
+        Answered answered,
         Shelf shelf,
         Photos photos,
         Closing closing,
@@ -50,7 +52,7 @@ record Workshop(
             Thread.sleep(FIRST_PAGE);
             ledger.models().forEach((file, jobs) -> {
                 if (jobs > MANY) {
-                    ledger.of(file);
+                    ledger.figures(file, clock.instant());
                 }
             });
         } catch (ShopTrouble e) {
@@ -68,6 +70,7 @@ record Workshop(
                 new Register(shop),
                 new Words(shop),
                 new Readings(shop, clock),
+                new Answered(shop, clock),
                 new Shelf(shop, clock),
                 new Photos(shop, clock),
                 new Closing(shop, clock),

@@ -49,6 +49,7 @@ class BenchTest {
         assertThat(page.body()).contains("Open jobs").contains("waiting for a part");
         assertThat(page.headers().firstValue("Content-Security-Policy").orElse(""))
                 .contains("default-src 'none'");
+        assertThat(page.headers().firstValue(Timing.HEADER).orElse("")).matches("bench;dur=\\d+\\.\\d");
         for (String asset :
                 new String[] {"bench.css", "bench.js", "colours.css", "mark.svg", "encode-sans-400.woff2"}) {
             assertThat(get(Assets.address() + "/" + asset).statusCode())
