@@ -14,8 +14,10 @@ import wetside.units.Display;
  * @param assets address of style and scripts; changes with their content
  * @param choice what units can be chosen, and which are
  * @param here   address of the page
+ * @param typed  id of the form that is sent along when units are chosen, so that nothing typed is lost; "" for none
  */
-public record Frame(String title, String menu, Display units, String assets, List<Units.Choice> choice, String here) {
+public record Frame(
+        String title, String menu, Display units, String assets, List<Units.Choice> choice, String here, String typed) {
     /** The menu, in its order: name and address. */
     public static final List<Entry> MENU = List.of(
             new Entry("Jobs", "/jobs"),
@@ -29,7 +31,7 @@ public record Frame(String title, String menu, Display units, String assets, Lis
     /** An entry of the menu. */
     public record Entry(String name, String address) {}
 
-    static Frame of(Context context, String title, String menu) {
+    static Frame of(Context context, String title, String menu, String typed) {
         String query = context.queryString();
         return new Frame(
                 title,
@@ -37,7 +39,8 @@ public record Frame(String title, String menu, Display units, String assets, Lis
                 units(context),
                 Assets.address(),
                 Units.menu(context),
-                context.path() + (query == null ? "" : "?" + query));
+                context.path() + (query == null ? "" : "?" + query),
+                typed);
     }
 
     /** How this reader wants measures. */

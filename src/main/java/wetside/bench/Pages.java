@@ -14,15 +14,20 @@ final class Pages {
 
     /** A whole page: {@code bench/NAME.jte} with {@code frame} and {@code model}. */
     void show(Context context, String template, String title, String menu, Object model) {
+        show(context, template, title, menu, model, "");
+    }
+
+    /** @param typed id of the form that is sent along when units are chosen, and takes the choice over */
+    void show(Context context, String template, String title, String menu, Object model, String typed) {
         Map<String, Object> parameters = new LinkedHashMap<>();
-        parameters.put("frame", Frame.of(context, title, menu));
+        parameters.put("frame", Frame.of(context, title, menu, typed));
         parameters.put("model", model);
         send(context, template, parameters);
     }
 
     /** A piece of a page, for scripts that put it where it belongs. */
     void piece(Context context, String template, Object model) {
-        send(context, template, Map.of("frame", Frame.of(context, "", ""), "model", model));
+        send(context, template, Map.of("frame", Frame.of(context, "", "", ""), "model", model));
     }
 
     /** A piece that is put into pages later. */

@@ -123,7 +123,8 @@ public final class WaterPages implements Routes {
     }
 
     private void change(Context context) {
-        WaterEntry entry = WaterEntry.of(context);
+        Units.take(context);
+        WaterEntry entry = WaterEntry.of(context).in(Frame.units(context));
         Subject s = subject(context);
         boolean keep = context.formParam("keep") != null && s != null && s.onRegister() != null;
         if (!keep) {
@@ -220,7 +221,8 @@ public final class WaterPages implements Routes {
                         made.map(c -> c.sheet().assumed()).orElse(List.of()),
                         last(s).orElse(null),
                         Form.person(context),
-                        units));
+                        units),
+                "water");
     }
 
     /** Sets the bypass so that the blend comes as near to the brewing range as it can. */
@@ -319,7 +321,7 @@ public final class WaterPages implements Routes {
         }
         Case c = made.get();
         WaterSheet titled = c.how().map(h -> titled(c.sheet(), h.how())).orElse(c.sheet());
-        Sheet sheet = new WaterPage(titled, c.treated().orElse(c.before()), null).sheet();
+        Sheet sheet = new WaterPage(titled, c.treated().orElse(c.before()), null, Frame.units(context)).sheet();
         if (kind.equals("pdf")) {
             context.header("Content-Disposition", "inline; filename=\"water-advice.pdf\"");
             context.contentType("application/pdf").result(PdfSheet.of(sheet));

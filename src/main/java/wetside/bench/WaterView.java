@@ -3,19 +3,15 @@ package wetside.bench;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 import wetside.analysis.Content;
 import wetside.feedwater.Advice;
 import wetside.feedwater.Verdict;
+import wetside.feedwater.WaterWords;
 import wetside.machine.Wording;
 import wetside.shop.KeptWater;
-import wetside.units.Dimension;
 import wetside.units.Display;
-import wetside.units.Unit;
 
 /**
  * The water page as its template shows it.
@@ -45,9 +41,6 @@ public record WaterView(
         KeptWater kept,
         String person,
         Display units) {
-    private static final Pattern LIME = Pattern.compile("([\\d.]+(?: → [\\d.]+)?) mg/l CaCO3( \\([^)]*\\))?");
-    private static final Pattern NUMBER = Pattern.compile("\\d+(?:\\.\\d+)?");
-
     /** A quantity that may have been measured. */
     public record Field(String name, String words, String value, List<String> units, String unit, String trouble) {}
 
@@ -88,26 +81,15 @@ public record WaterView(
                     Wording.capital(c.words()).replace("PH", "pH"),
                     entry.text(name),
                     WaterEntry.units(c),
-                    unit(c, entry.text(name + "-unit")),
+                    unit(c, entry.text(name).isEmpty() ? "" : entry.text(name + "-unit")),
                     trouble(name)));
         }
         return fields;
     }
 
-    /** A sentence of ours with measures as this reader wants them: hardness is computed as lime, and shown as it was asked for. */
+    /** A sentence of ours with measures as this reader wants them. */
     public String words(String text) {
-        Unit lime = Dimension.HARDNESS.unit("mg/l CaCO3").orElseThrow();
-        Unit wanted = units.unit(Dimension.HARDNESS);
-        String turned = LIME.matcher(text).replaceAll(m -> {
-            String range = m.group(2) == null ? "" : m.group(2);
-            return Matcher.quoteReplacement(
-                    numbers(m.group(1), lime, wanted) + " " + wanted.symbol() + numbers(range, lime, wanted));
-        });
-        return units.prose(turned);
-    }
-
-    private static String numbers(String text, Unit from, Unit to) {
-        return NUMBER.matcher(text).replaceAll(n -> shown(to.fromSi(from.toSi(Double.parseDouble(n.group())))));
+        return WaterWords.in(units, text);
     }
 
     /** As it was typed; before that as this reader wants hardness. */
@@ -170,18 +152,12 @@ public record WaterView(
 
     /** "alkalinity, °dH" was the name; the unit stands after the number. */
     private static String number(Verdict.Gauge g, Optional<Verdict.Gauge> then) {
-        String now = shown(g.value());
-        String was = then.map(t -> shown(t.value())).orElse(now);
+        String now = WaterWords.figures(g.value());
+        String was = then.map(t -> WaterWords.figures(t.value())).orElse(now);
         int comma = g.words().lastIndexOf(", ");
         String unit = comma < 0 ? "" : " " + g.words().substring(comma + 2);
         String name = comma < 0 ? g.words() : g.words().substring(0, comma);
         return name + ": " + (was.equals(now) ? now : was + " → " + now) + unit;
-    }
-
-    private static String shown(double v) {
-        double size = Math.abs(v);
-        return String.format(Locale.ROOT, size >= 10 ? "%.0f" : size >= 1 ? "%.1f" : "%.2f", v)
-                .replace('-', '−');
     }
 
     private static RailBox rail(Verdict.Gauge g, Optional<Verdict.Gauge> then) {

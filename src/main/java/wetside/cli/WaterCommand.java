@@ -14,6 +14,7 @@ import wetside.feedwater.WaterPage;
 import wetside.page.HtmlSheet;
 import wetside.page.PdfSheet;
 import wetside.page.Sheet;
+import wetside.units.Display;
 import wetside.water.ConstantSet;
 
 /** What a water is and what it does. */
@@ -73,7 +74,7 @@ final class WaterCommand implements Callable<Integer> {
             new WaterText(console, read, advice, day).print();
         }
         if (written.wantsSheet()) {
-            Sheet page = new WaterPage(read, advice, day).sheet();
+            Sheet page = new WaterPage(read, advice, day, Display.METRIC).sheet();
             written.html(() -> HtmlSheet.of(page));
             written.pdf(() -> PdfSheet.of(page));
         }

@@ -8,8 +8,6 @@ import wetside.analysis.Heated;
 import wetside.analysis.Waters;
 import wetside.drawing.HeatCurve;
 import wetside.drawing.IonBalance;
-import wetside.units.Dimension;
-import wetside.units.Display;
 import wetside.units.Unit;
 import wetside.water.Composition;
 import wetside.water.ConstantSet;
@@ -40,16 +38,6 @@ public final class WaterDrawings {
     }
 
     /** Calcite's index over temperature, the machine's temperatures marked; after treatment dashed. */
-    public static String curve(Advice advice, Optional<Advice> treated) {
-        return curve(advice, index(advice.waters(), advice.set()), treated);
-    }
-
-    /** The same where the index of the water as it comes is at hand. */
-    public static String curve(Advice advice, HeatCurve.Curve index, Optional<Advice> treated) {
-        return curve(advice, index, treated, Display.METRIC.unit(Dimension.TEMPERATURE));
-    }
-
-    /** The same over temperature in another unit. */
     public static String curve(Advice advice, HeatCurve.Curve index, Optional<Advice> treated, Unit unit) {
         List<HeatCurve.Mark> marks = advice.machine().hot().stream()
                 .map(h -> new HeatCurve.Mark(unit.fromSi(h.kelvin()), h.name()))

@@ -12,6 +12,9 @@ import wetside.machine.Wording;
 import wetside.page.Block;
 import wetside.page.Level;
 import wetside.page.Sheet;
+import wetside.units.Dimension;
+import wetside.units.Display;
+import wetside.units.Unit;
 import wetside.water.Composition;
 
 /** Advice on a water for its owner, to print. */
@@ -19,11 +22,17 @@ public final class WaterPage {
     private final WaterSheet sheet;
     private final Advice advice;
     private final LocalDate from;
+    private final Display units;
 
-    public WaterPage(WaterSheet sheet, Advice advice, LocalDate from) {
+    /**
+     * @param from  null for no dates
+     * @param units as its reader wants them; what was measured stays as it was written
+     */
+    public WaterPage(WaterSheet sheet, Advice advice, LocalDate from, Display units) {
         this.sheet = sheet;
         this.advice = advice;
         this.from = from;
+        this.units = units;
     }
 
     public Sheet sheet() {
@@ -33,8 +42,9 @@ public final class WaterPage {
         sections.add(new Sheet.Section("Scale by temperature", curve()));
         if (!advice.forecasts().isEmpty()) {
             List<Block> blocks = new ArrayList<>();
-            List<String> lines = new ArrayList<>(Descaling.dates(advice.forecasts(), from));
-            lines.add(0, sheet.use().words() + ".");
+            List<String> lines = new ArrayList<>();
+            lines.add(words(sheet.use().words() + "."));
+            Descaling.dates(advice.forecasts(), from).forEach(l -> lines.add(words(l)));
             blocks.add(new Block.Prose(lines));
             blocks.add(new Block.Caution(Level.TECHNICIAN, "Descaling is work with acid", Descaling.CAUTIONS.get(0)));
             blocks.add(new Block.Prose(Descaling.CAUTIONS.subList(1, Descaling.CAUTIONS.size())));
@@ -50,15 +60,22 @@ public final class WaterPage {
                 .installed()
                 .ifPresent(i -> cells.add(
                         new Sheet.Cell("Machine", i.machine().identity().title())));
-        cells.add(new Sheet.Cell("Hardness", shown(2, c.hardness())));
-        cells.add(new Sheet.Cell("Alkalinity", shown(1, c.alkalinity())));
+        cells.add(new Sheet.Cell("Hardness", hardness(c.hardness())));
+        cells.add(new Sheet.Cell("Alkalinity", hardness(c.alkalinity() / 2)));
         cells.add(new Sheet.Cell(
-                "Conductivity, 25 °C", Said.number(advice.conductivity().middle() * 1e4, 0) + " µS/cm"));
+                words("Conductivity, 25 °C"), Said.number(advice.conductivity().middle() * 1e4, 0) + " µS/cm"));
         return new Sheet.Plate(cells);
     }
 
-    private static String shown(double perMol, double v) {
-        return Said.number(v * perMol * 28.0387e2, 1) + " °dH";
+    /** @param mol [mol/kg], charges of two each */
+    private String hardness(double mol) {
+        Unit unit = units.unit(Dimension.HARDNESS);
+        double shown = unit.fromSi(mol * 1000);
+        return Said.number(shown, shown < 100 ? 1 : 0) + " " + unit.symbol();
+    }
+
+    private String words(String ours) {
+        return WaterWords.in(units, ours);
     }
 
     private String lead() {
@@ -84,7 +101,10 @@ public final class WaterPage {
             rows.add(new Block.Row(
                     null,
                     v.grade() == Verdict.Grade.ACT,
-                    List.of(v.concern(), v.grade().word(), v.value() + ". " + Wording.capital(v.reason()) + ".")));
+                    List.of(
+                            v.concern(),
+                            v.grade().word(),
+                            words(v.value() + ". " + Wording.capital(v.reason()) + "."))));
         }
         return new Block.Table(
                 List.of(Block.Column.words("About"), Block.Column.words("Verdict"), Block.Column.words("Why")), rows);
@@ -104,16 +124,21 @@ public final class WaterPage {
             facts.add(new Block.Fact(e.getKey().words(), e.getValue().said()));
         }
         if (!sheet.assumed().isEmpty()) {
-            facts.add(new Block.Fact("assumed", String.join("; ", sheet.assumed())));
+            facts.add(new Block.Fact("assumed", words(String.join("; ", sheet.assumed()))));
         }
         return new Block.Facts(facts);
     }
 
     private Block curve() {
         return new Block.Drawing(
-                WaterDrawings.curve(advice, Optional.empty()),
+                WaterDrawings.curve(
+                        advice,
+                        WaterDrawings.index(advice.waters(), advice.set()),
+                        Optional.empty(),
+                        units.unit(Dimension.TEMPERATURE)),
                 "Calcite index over temperature with the machine's temperatures",
-                "Band: what was not measured, and above 90 °C ±0.2 for constants carried on past their measurements.",
+                words("Band: what was not measured, and above 90 °C ±0.2 for constants carried on past their"
+                        + " measurements."),
                 0.95);
     }
 

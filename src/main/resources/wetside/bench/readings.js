@@ -3,7 +3,7 @@
   const print = document.getElementById("print");
   print.hidden = false;
   print.addEventListener("click", () => window.print());
-  document.getElementById("who").addEventListener("change", e => e.target.form.submit());
+  document.getElementById("who").addEventListener("change", e => e.target.form.requestSubmit(document.getElementById("show")));
 
   const going = document.getElementById("going");
   if (going) {

@@ -88,4 +88,55 @@ class ReadingsPagesTest {
         assertThat(opened.post(address, f.group(1), low, "job", "999999").statusCode())
                 .isEqualTo(422);
     }
+
+    /** The first reading that is expected in bar. */
+    private static String pressure() {
+        Matcher f = Pattern.compile("class=\"reads\">[^<]* bar</td>.*\\s+<input name=\"([^\"]+)\"")
+                .matcher(sheet);
+        assertThat(f.find()).isTrue();
+        return f.group(1);
+    }
+
+    private static String value(String page, String field) {
+        Matcher m = Pattern.compile("name=\"" + Pattern.quote(field) + "\" value=\"([^\"]*)\"")
+                .matcher(page);
+        assertThat(m.find()).as(field).isTrue();
+        return m.group(1);
+    }
+
+    @Test
+    void whatIsTypedSurvivesAChoiceOfUnitsAndBack() throws Exception {
+        String gauge = pressure();
+        String job = "" + opened.job("Weak");
+        String psi = opened.post(
+                        address, "typed-in", "0000", gauge, "1.13", "units-pressure", "1", "job", job, "person", "Ines")
+                .body();
+        assertThat(value(psi, gauge)).isEqualTo("16.39");
+        assertThat(psi).contains("<option value=\"" + job + "\" selected>").contains("value=\"1000\"");
+        String was = Typed.was(gauge);
+        String bar = opened.post(
+                        address, "typed-in", "1000", gauge, "16.39", was, value(psi, was), "units-pressure", "0")
+                .body();
+        assertThat(value(bar, gauge)).isEqualTo("1.13");
+        String corrected = opened.post(
+                        address, "typed-in", "1000", gauge, "14.5", was, value(psi, was), "units-pressure", "0")
+                .body();
+        assertThat(value(corrected, gauge)).isEqualTo("0.9997");
+        assertThat(opened.get("/jobs/" + job).body())
+                .as("a choice keeps nothing")
+                .doesNotContain("1.13 bar");
+    }
+
+    @Test
+    void whatIsTypedSurvivesAChoiceOfWhoReads() throws Exception {
+        String owners = opened.get(address + "?who=owner").body();
+        Matcher f = field();
+        while (owners.contains("name=\"" + f.group(1) + "\"")) {
+            assertThat(f.find()).isTrue();
+        }
+        String shown = opened.post(address, f.group(1), "1,5", "show", "1", "who", "owner")
+                .body();
+        assertThat(value(shown, f.group(1))).isEqualTo("1,5");
+        assertThat(shown).contains("<input type=\"hidden\" name=\"" + f.group(1) + "\"");
+    }
 }

@@ -5,6 +5,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
 import java.nio.file.Path;
+import java.time.Duration;
+import java.time.Instant;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -41,7 +43,7 @@ class UnitsTest {
 
     @Test
     void theChoiceIsKeptAndGoesBackToThePageItWasMadeOn() throws Exception {
-        HttpResponse<String> answer = opened.post("/units", "pressure", "1", "back", "/machines?q=spring");
+        HttpResponse<String> answer = opened.post("/units", "units-pressure", "1", "back", "/machines?q=spring");
         assertThat(answer.statusCode()).isEqualTo(303);
         assertThat(answer.headers().firstValue("Location").orElse("")).endsWith("/machines?q=spring");
         assertThat(answer.headers().firstValue("Set-Cookie").orElse("")).startsWith("units=1000");
@@ -87,5 +89,45 @@ class UnitsTest {
         assertThat(kept.said()).isEqualTo("0.14 bar");
         assertThat(page("/jobs/" + number, COOKIE)).contains("<b>2.0 psi</b>");
         assertThat(page("/jobs/" + number, "units=0000")).contains("<b>0.14 bar</b>");
+    }
+
+    private static String posted(String path, String cookie, String form) throws Exception {
+        HttpRequest request = HttpRequest.newBuilder(opened.uri(path))
+                .header("Cookie", cookie)
+                .header("Content-Type", "application/x-www-form-urlencoded")
+                .POST(HttpRequest.BodyPublishers.ofString(form))
+                .build();
+        return opened.client.send(request, HttpResponse.BodyHandlers.ofString()).body();
+    }
+
+    @Test
+    void adviceForTheOwnerFollowsNumbersInsideSentencesIncluded() throws Exception {
+        String address = "/machines/" + opened.machine + "/water/advice.html";
+        String form = "calcium=40&calcium-unit=mg%2Fl&magnesium=8&magnesium-unit=mg%2Fl&alkalinity=122"
+                + "&alkalinity-unit=mg%2Fl+HCO3&ph=7.6&treatment=none&title=Tap&brewed=2&use-unit=l";
+        Instant patience = Instant.now().plus(Duration.ofMinutes(2));
+        String metric = posted(address, "units=0000", form);
+        while (metric.contains("brewing (assumed)")) {
+            // the twin is still warming the machine up
+            assertThat(Instant.now()).isBefore(patience);
+            Thread.sleep(200);
+            metric = posted(address, "units=0000", form);
+        }
+        assertThat(metric).contains(" °C", "2 l brewed", "°dH", "temperature, °C");
+        assertThat(posted(address, COOKIE, form))
+                .contains("temperature, °F", "brewed, 0 kg as steam", "194 °F ±0.2", "°fH")
+                .contains("(most 8.5)")
+                .doesNotContain("°C", "°dH", " l brewed", " l heated", " l hot water", "mg/l CaCO3");
+    }
+
+    @Test
+    void aWaterThatWasTypedSurvivesAChoice() throws Exception {
+        String page = posted(
+                "/water",
+                "units=0000",
+                "hardness=9&hardness-unit=%C2%B0dH&brewed=10&use-unit=l" + "&units-hardness=1&units-volume=1");
+        assertThat(page)
+                .contains("name=\"hardness\" value=\"9\"", "<option selected>°dH", "name=\"brewed\" value=\"2.642\"")
+                .contains("bar · °C · gal · °fH");
     }
 }

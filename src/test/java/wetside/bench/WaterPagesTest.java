@@ -20,6 +20,8 @@ import wetside.feedwater.MachineFacts;
 import wetside.feedwater.WaterDrawings;
 import wetside.shop.MachineWaters;
 import wetside.shop.Register;
+import wetside.units.Dimension;
+import wetside.units.Display;
 import wetside.water.ConstantSet;
 
 class WaterPagesTest {
@@ -217,7 +219,8 @@ class WaterPagesTest {
                     sheet.use(),
                     MachineFacts.NONE,
                     ConstantSet.STANDARD);
-            String curve = WaterDrawings.curve(raw, index, Optional.of(treated));
+            String curve =
+                    WaterDrawings.curve(raw, index, Optional.of(treated), Display.METRIC.unit(Dimension.TEMPERATURE));
             assertThat(WaterView.rows(raw, Optional.of(treated))).isNotEmpty();
             assertThat(curve).contains("dashed").contains("<path");
             taken[i] = (clock.getCurrentThreadCpuTime() - start) / 1e6;
