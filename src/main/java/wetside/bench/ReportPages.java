@@ -20,9 +20,9 @@ final class ReportPages implements Routes {
 
     private void report(Context context) {
         Job job = Numbers.job(workshop, context);
-        JobReport report = new JobReport(workshop, job, Frame.units(context));
+        Dossier dossier = new Dossier(workshop, job, Frame.units(context));
         boolean file = "file".equals(context.queryParam("for"));
-        byte[] pdf = PdfSheet.of(file ? report.forFile() : report.forOwner());
+        byte[] pdf = PdfSheet.of(file ? new FileReport(dossier).sheet() : new OwnerReport(dossier).sheet());
         context.header(
                 "Content-Disposition", "inline; filename=\"job-" + job.number() + (file ? "-file" : "") + ".pdf\"");
         context.contentType("application/pdf").result(pdf);

@@ -2,6 +2,10 @@ package wetside.browser;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.io.IOException;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -95,7 +99,7 @@ class KeyboardTest {
     }
 
     @Test
-    void aJobByKeysAlone() {
+    void aJobByKeysAlone() throws IOException {
         tab.go("/jobs");
         to("#who", "");
         tab.type(Rig.SERIAL);
@@ -112,6 +116,7 @@ class KeyboardTest {
         tab.until("all causes", "document.querySelector('#sharpness[data-ready=yes]')", 120_000);
         findTheFault();
         prove();
+        sign();
         assertThat(tab.complaints()).isEmpty();
     }
 
@@ -151,7 +156,9 @@ class KeyboardTest {
     }
 
     private void prove() {
-        for (int i = 1; i <= 2; i++) {
+        int checks = tab.js("document.querySelectorAll('.proof>li').length").asInt();
+        assertThat(checks).isGreaterThan(3);
+        for (int i = 1; i <= checks; i++) {
             to("a.main", "Next check");
             tab.key("Enter");
             tab.until("a field to write into", "document.activeElement.matches('.proof input[name=read]')");
@@ -161,6 +168,75 @@ class KeyboardTest {
             tab.key("Enter");
             tab.until("check " + i, "document.querySelectorAll('.proof>.passed').length === " + i);
         }
+    }
+
+    /** A name that is typed is a signature, on the job and on paper. */
+    private void sign() throws IOException {
+        to("a.main", "Sign");
+        tab.key("Enter");
+        tab.until("a field for the name", "document.activeElement.id === 'name'");
+        kept();
+        tab.type("H. Brandt");
+        to("[data-sign] button.main", "Sign");
+        tab.key("Enter");
+        tab.until("the signature", "document.querySelector('.side').innerText.includes('typing the name: H. Brandt')");
+        to(".states button", "done");
+        tab.key("Enter");
+        tab.until("the job to be done", "document.querySelector('.rail .here')?.innerText.toLowerCase() === 'done'");
+        to("a.main", "Report for the owner");
+        String address = tab.js("document.activeElement.getAttribute('href')").asString();
+        for (String sheet : new String[] {address, address + "?for=file"}) {
+            try (PDDocument pdf = Loader.loadPDF(rig.get(sheet))) {
+                assertThat(new PDFTextStripper().getText(pdf).replaceAll("\\s+", " "))
+                        .contains("Signed, by typing the name: H. Brandt, ");
+            }
+        }
+    }
+
+    @Test
+    void unitsAreChosenInTheMiddleOfASheetOfReadings() {
+        tab.go("/machines/" + rig.machine + "/readings");
+        tab.until("the sheet", "!document.getElementById('going')", 90_000);
+        String name = tab.js(
+                        "[...document.querySelectorAll('.readings tr')]"
+                                + ".find(r => / bar$/.test(r.querySelector('.reads').innerText)).querySelector('.box input').name")
+                .asString();
+        String css = "[name=\"" + name + "\"]";
+        to(css, "");
+        tab.type("1.13");
+        assertThat(flag(css)).isNotEmpty();
+        unit("psi");
+        assertThat(value(css)).isEqualTo("16.39");
+        assertThat(tab.text("details.units summary")).startsWith("psi");
+        assertThat(flag(css)).isNotEmpty();
+        unit("bar");
+        assertThat(value(css)).isEqualTo("1.13");
+        // Enter in a field is still the sheet's own button, whatever stands above it on the page
+        to(css, "");
+        tab.js("window.old = true");
+        tab.key("Enter");
+        tab.until("the sheet checked", "!window.old && document.querySelector('#sheet table')");
+        assertThat(tab.text("details.units summary")).startsWith("bar");
+        assertThat(value(css)).isEqualTo("1.13");
+        assertThat(tab.complaints()).isEmpty();
+    }
+
+    private void unit(String unit) {
+        tab.js("document.querySelector('.skip').focus(); window.old = true");
+        to("details.units>summary", "");
+        tab.key("Enter");
+        to("details.units button", unit);
+        tab.key("Enter");
+        tab.until("the sheet in " + unit, "!window.old && document.querySelector('#sheet table')");
+    }
+
+    private String value(String css) {
+        return tab.js("document.querySelector('" + css + "').value").asString();
+    }
+
+    private String flag(String css) {
+        return tab.js("document.querySelector('" + css + "').closest('tr').querySelector('.flag').innerText")
+                .asString();
     }
 
     @Test
