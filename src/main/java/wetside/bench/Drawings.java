@@ -32,12 +32,15 @@ public final class Drawings {
     /** Machines the twin simulates for each failure of a part. */
     private static final int DRAWS = 4;
 
-    /** What a page has for a map beside the cabinet [px]. */
-    private static final double ROOM_ACROSS = 790;
+    /** What a desk of 1280 by 800 has for a map beside the cabinet [px]. */
+    private static final double ROOM_ACROSS = 774;
 
-    private static final double ROOM_DOWN = 540;
+    private static final double ROOM_DOWN = 537;
 
-    private static final String SHOT = "shot";
+    /** Routines in which coffee is brewed, and the marks in them when it is under pressure. */
+    private static final List<String> BREWING = List.of("shot", "one pull");
+
+    private static final Set<String> PRESSED = Set.of("pressing", "poured");
 
     private final Procedures procedures = Procedures.bundled();
     private final Kept<String, MachineMap> maps = new Kept<>(KEPT);
@@ -72,31 +75,40 @@ public final class Drawings {
         });
     }
 
-    /** In the middle of a shot, where the machine can be taken there; else as it stands. */
+    /** While coffee is brewed, where the machine can be taken there; else as it stands. */
     private Measured brewing(Subject s) {
         Measured measured = Measured.cold(s.installed().machine());
-        Repertoire repertoire = repertoire(s);
-        String routine = repertoire.routines().keySet().stream()
-                .filter(r -> r.equals(SHOT) || r.startsWith(SHOT + ", "))
-                .findFirst()
-                .orElse(null);
-        if (routine != null) {
-            List<Scenario> chain = repertoire.leadingTo(routine);
+        routine(s).ifPresent(routine -> {
+            List<Scenario> chain = repertoire(s).leadingTo(routine);
             chain.subList(0, chain.size() - 1).forEach(measured.run()::go);
-            untilSecondMark(measured, chain.get(chain.size() - 1));
-        }
+            untilPressed(measured, chain.get(chain.size() - 1));
+        });
         return measured;
     }
 
-    /** Routines first mark that something begins, then that it is in full swing. */
-    private static void untilSecondMark(Measured measured, Scenario scenario) {
-        int marks = 0;
+    private Optional<String> routine(Subject s) {
+        return BREWING.stream()
+                .flatMap(b ->
+                        repertoire(s).routines().keySet().stream().filter(r -> r.equals(b) || r.startsWith(b + ", ")))
+                .findFirst();
+    }
+
+    private static void untilPressed(Measured measured, Scenario scenario) {
         for (Action a : scenario.steps()) {
             measured.run().go(a);
-            if (a instanceof Action.Mark && ++marks == 2) {
+            if (a instanceof Action.Mark m && PRESSED.contains(m.name())) {
                 return;
             }
         }
+    }
+
+    /** When it is that a map shows heat or pressure; "" for one that shows neither. */
+    String moment(Subject s, By by) {
+        if (by == By.MEDIUM) {
+            return "";
+        }
+        String when = routine(s).isPresent() ? "While coffee is brewed" : "Cold, as it stands";
+        return by == By.HEAT ? when + "; dotted lines stand still" : when;
     }
 
     /** @param names whether every part has its name on the map, however large that makes it */

@@ -45,6 +45,7 @@ public final class MachinePages implements Routes {
      * @param map      the drawing, trusted markup of our own
      * @param layers   what can be switched off in it
      * @param ways     what it can be coloured by, and pipes or wires
+     * @param moment   when it is that heat or pressure is shown, "" for neither
      * @param cabinet  views of the case
      * @param sides    from where it can be seen
      * @param card     null while no part is chosen
@@ -60,6 +61,7 @@ public final class MachinePages implements Routes {
             List<Layer> layers,
             List<Choice> ways,
             List<Choice> colours,
+            String moment,
             List<Drawings.Look> cabinet,
             List<Choice> sides,
             CardView card,
@@ -163,6 +165,7 @@ public final class MachinePages implements Routes {
                         : List.of(),
                 ways(state, wires, part),
                 wires ? List.of() : colours(state, by),
+                drawings.moment(s, by),
                 drawings.cabinet(s, Optional.ofNullable(part), side, query),
                 sides(s, state, part),
                 part == null ? null : card(s, part, context.queryParam("signs") != null, query),

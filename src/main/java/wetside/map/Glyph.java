@@ -15,14 +15,18 @@ import wetside.machine.Machine;
  */
 final class Glyph {
     /** Room for the name of a rail beside a port. */
-    static final double TAG = 30;
+    private static final double TAG = 30;
     /** Room for the earth symbol. */
-    static final double EARTH = 22;
+    private static final double EARTH = 22;
     /** Room for one inset of a boiler. */
-    static final double INSET = 40;
+    private static final double INSET = 40;
 
     private static final double ROW = 20;
     private static final double HANG = 8;
+
+    private final Lettering lettering;
+    /** Boilers and what is in them grow with their numbers. */
+    final double grown;
 
     final MapPlan.Part part;
     final Symbol symbol;
@@ -30,6 +34,8 @@ final class Glyph {
     final boolean drawn;
     /** Whether both ports are led to the left. */
     final boolean hung;
+
+    private final boolean crowded;
 
     double width;
     double height;
@@ -49,8 +55,10 @@ final class Glyph {
     /** The name of a terminal inside a box. */
     record Name(String words, double x, double y, boolean right) {}
 
-    Glyph(MapPlan plan, MapPlan.Part part) {
+    Glyph(MapPlan plan, MapPlan.Part part, Lettering lettering) {
         this.part = part;
+        this.lettering = lettering;
+        grown = Math.max(1, lettering.size() / Lettering.NUMBERS.size());
         String kind = part.component().kind().name();
         List<Machine.End> ends = plan.ends(part);
         boolean wet = ends.stream().anyMatch(e -> plan.owned().isFluid(e));
@@ -61,11 +69,27 @@ final class Glyph {
         drawn = covers;
         symbol = covers && own.form() != Symbol.Form.TERMINALS ? own : null;
         hung = plan.isHung(part.component().id());
+        crowded = symbol != null
+                && ends.stream().filter(plan.rails()::containsKey).count() > 1;
         if (symbol == null) {
             terminals(plan, ends);
         } else {
             symbol(plan, ends);
         }
+    }
+
+    /** Room for one inset of a boiler. */
+    double inset() {
+        return INSET * grown;
+    }
+
+    /** Names of rails and terminals. */
+    Lettering small() {
+        return lettering.size() > Lettering.NUMBERS.size() ? lettering : Lettering.NAMES;
+    }
+
+    private double tagged() {
+        return Math.max(TAG, 12 + 1.4 * small().size());
     }
 
     boolean isDot() {
@@ -83,8 +107,9 @@ final class Glyph {
             ends.forEach(e -> ports.put(e.port(), new Symbol.Spot(4, 4)));
             return;
         }
-        double wider = isVessel() ? Math.max(0, part.inside().size() * INSET + 16 - symbol.width()) : 0;
-        own = new Rect(0, 0, symbol.width() + wider, symbol.height());
+        double scale = scale();
+        double least = isVessel() ? part.inside().size() * inset() + 16 : 0;
+        own = new Rect(0, 0, Math.max(least, symbol.width() * scale), symbol.height() * scale);
         double right = hung ? HANG : room(plan, ends, s -> s.x() >= symbol.width());
         double below = hung ? HANG : room(plan, ends, s -> s.y() >= symbol.height() && isWithin(s));
         double left = room(plan, ends, s -> s.x() <= 0);
@@ -96,6 +121,11 @@ final class Glyph {
                 end(e.port(), symbol.port(e.port()).orElseThrow(), plan.rails().get(e)));
     }
 
+    /** Of the symbol: more where names of rails stand below one another at its side. */
+    double scale() {
+        return isVessel() || crowded ? grown : 1;
+    }
+
     private boolean isWithin(Symbol.Spot s) {
         return s.x() > 0 && s.x() < symbol.width();
     }
@@ -105,7 +135,7 @@ final class Glyph {
         return ends.stream()
                 .filter(e -> plan.rails().containsKey(e)
                         && side.test(symbol.port(e.port()).orElseThrow()))
-                .mapToDouble(e -> plan.rails().get(e).earth() ? EARTH : TAG)
+                .mapToDouble(e -> plan.rails().get(e).earth() ? EARTH : tagged())
                 .max()
                 .orElse(0);
     }
@@ -114,7 +144,7 @@ final class Glyph {
     private void end(String port, Symbol.Spot s, MapPlan.Rail rail) {
         boolean east = s.x() >= symbol.width();
         boolean west = s.x() <= 0;
-        Symbol.Spot at = new Symbol.Spot(east ? own.right() : own.x() + s.x(), own.y() + s.y());
+        Symbol.Spot at = new Symbol.Spot(east ? own.right() : own.x() + s.x() * scale(), own.y() + s.y() * scale());
         int dx = east ? 1 : west ? -1 : 0;
         int dy = dx != 0 ? 0 : s.y() <= 0 ? -1 : 1;
         if (rail != null) {
@@ -149,9 +179,9 @@ final class Glyph {
         }
         double wide = widest(in) + widest(out) + 28;
         width = Math.max(64, wide);
-        height = Math.max(40, Math.max(in.size(), out.size()) * ROW + 12);
-        double tagsLeft = in.stream().anyMatch(plan.rails()::containsKey) ? TAG : 0;
-        double tagsRight = out.stream().anyMatch(plan.rails()::containsKey) ? TAG : 0;
+        height = Math.max(40, Math.max(in.size(), out.size()) * row() + 12);
+        double tagsLeft = in.stream().anyMatch(plan.rails()::containsKey) ? tagged() : 0;
+        double tagsRight = out.stream().anyMatch(plan.rails()::containsKey) ? tagged() : 0;
         double box = width;
         own = new Rect(tagsLeft, 0, box, height);
         width += tagsLeft + tagsRight;
@@ -167,15 +197,16 @@ final class Glyph {
         return !own.isEmpty() && away.stream().allMatch(w -> w.from().equals(e));
     }
 
-    private static double widest(List<Machine.End> ends) {
-        return ends.stream()
-                .mapToDouble(e -> Lettering.NAMES.width(e.port()))
-                .max()
-                .orElse(0);
+    private double row() {
+        return Math.max(ROW, 1.3 * small().size());
+    }
+
+    private double widest(List<Machine.End> ends) {
+        return ends.stream().mapToDouble(e -> small().width(e.port())).max().orElse(0);
     }
 
     private void side(MapPlan plan, List<Machine.End> ends, double edge, boolean right) {
-        double y = height / 2 - (ends.size() - 1) * ROW / 2;
+        double y = height / 2 - (ends.size() - 1) * row() / 2;
         for (Machine.End e : ends) {
             MapPlan.Rail rail = plan.rails().get(e);
             names.add(new Name(e.port(), right ? edge - 7 : edge + 7, y, right));
@@ -188,7 +219,7 @@ final class Glyph {
                     stubs.put(e.port(), List.of(new Symbol.Spot(edge, y), at));
                 }
             }
-            y += ROW;
+            y += row();
         }
     }
 }

@@ -3,24 +3,21 @@ package wetside.map;
 import java.util.List;
 import wetside.drawing.Typeface;
 
-/** How large the words of a map are. */
-enum Lettering {
+/**
+ * How large the words of a map are.
+ *
+ * @param numbers whether parts have a number alone, and a legend, rather than a name
+ * @param line    height of a line of words [px]
+ */
+record Lettering(boolean numbers, double size, double line) {
     /** Names beside the parts: the smallest size in a drawing. */
-    NAMES(12.5, 16),
-    /** Numbers alone, on a map so full that it will be printed small; its legend likewise. */
-    NUMBERS(18, 22);
+    static final Lettering NAMES = new Lettering(false, 12.5, 16);
+    /** For a map so full that it will be shown small. */
+    static final Lettering NUMBERS = numbers(18);
 
-    final double size;
-    /** Height of a line of words [px]. */
-    final double line;
-
-    Lettering(double size, double line) {
-        this.size = size;
-        this.line = line;
-    }
-
-    static Lettering of(boolean numbers) {
-        return numbers ? NUMBERS : NAMES;
+    /** Numbers of a size: the smaller the map will be shown, the larger they have to be. */
+    static Lettering numbers(double size) {
+        return new Lettering(true, size, Math.ceil(1.22 * size));
     }
 
     double width(String text) {

@@ -51,7 +51,7 @@ final class LineWords {
         double w = lettering.width(shortest) + 6;
         for (Rect piece : longestFirst(on)) {
             if (piece.height() == 0 && piece.width() >= w + 8
-                    || piece.width() == 0 && piece.height() >= lettering.line + 8) {
+                    || piece.width() == 0 && piece.height() >= lettering.line() + 8) {
                 for (Rect spot : upon(piece, w)) {
                     if (isFree(spot, line)) {
                         return take(shortest, spot, true);
@@ -76,7 +76,7 @@ final class LineWords {
     /** Above and below a level piece, right and left of an upright one, from its middle outwards. */
     private List<Rect> beside(Rect piece, double w) {
         List<Rect> spots = new ArrayList<>();
-        double h = lettering.line;
+        double h = lettering.line();
         if (piece.height() == 0) {
             for (double x : spread(piece.x(), piece.right() - w)) {
                 spots.add(new Rect(x, piece.y() - GAP - h, w, h));
@@ -92,7 +92,7 @@ final class LineWords {
     }
 
     private List<Rect> upon(Rect piece, double w) {
-        double h = lettering.line;
+        double h = lettering.line();
         if (piece.height() == 0) {
             return spread(piece.x() + 4, piece.right() - w - 4).stream()
                     .map(x -> new Rect(x, piece.y() - h / 2, w, h))

@@ -8,6 +8,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
 import wetside.drawing.PartNumbers;
@@ -40,6 +41,12 @@ public final class MachineMap {
     /** Drawn smaller than this, names of parts can no longer be read. */
     private static final double LEGIBLE = 0.92;
 
+    /** Numbers are to be read at arm's length [px], and grow in steps until they can. */
+    static final double ARM_S_LENGTH = 12;
+
+    private static final double STEP = 2;
+    private static final double LARGEST = 54;
+
     private static final int ROUNDS = 3;
     /** Points in a pixel. */
     private static final double POINTS = 0.75;
@@ -49,6 +56,7 @@ public final class MachineMap {
 
     private final MapPlan plan;
     private final Measured measured;
+    private final Map<Lettering, Sheet> laid = new ConcurrentHashMap<>();
     private Sheet sheet;
 
     private MachineMap(MapPlan plan, Measured measured) {
@@ -70,7 +78,7 @@ public final class MachineMap {
         MapSvg whole = new MapSvg(plan, s, measured, Theme.LIGHT);
         double across = Math.min(PAGE_WIDTH / whole.width(), PAGE_HEIGHT / whole.height());
         double upright = Math.min(PAGE_HEIGHT / whole.width(), PAGE_WIDTH / whole.height());
-        return Lettering.of(s.numbers()).size * Math.min(1, Math.max(across, upright)) * POINTS;
+        return s.lettering().size() * Math.min(1, Math.max(across, upright)) * POINTS;
     }
 
     /** What joins what in words: medium or rail, and a line for each chain. */
@@ -117,15 +125,35 @@ public final class MachineMap {
 
     /**
      * The same for a page that lists the parts beside it: names where all of them can be read in the room there is, else
-     * numbers alone, which need so little of it that they can.
+     * numbers alone, as large as they have to be to be read there.
      *
      * @param width  of the room [px]
      * @param height of the room [px]
      */
     public String linked(UnaryOperator<String> link, double width, double height) {
-        MapSvg named = new MapSvg(plan, with(false), measured, Theme.LIGHT, link, true);
-        boolean legible = Math.min(width / named.width(), height / named.height()) >= LEGIBLE;
-        return legible ? named.draw() : new MapSvg(plan, with(true), measured, Theme.LIGHT, link, true).draw();
+        return new MapSvg(plan, fitting(width, height), measured, Theme.LIGHT, link, true).draw();
+    }
+
+    /** As it is shown in a room of that size. */
+    Sheet fitting(double width, double height) {
+        Sheet named = with(Lettering.NAMES);
+        if (shown(named, width, height) >= LEGIBLE * Lettering.NAMES.size()) {
+            return named;
+        }
+        Sheet numbered = with(Lettering.NUMBERS);
+        double size = Lettering.NUMBERS.size();
+        while (size < LARGEST && shown(numbered, width, height) < ARM_S_LENGTH) {
+            double wanted = size * ARM_S_LENGTH / shown(numbered, width, height);
+            size = Math.min(LARGEST, Math.ceil(Math.max(size + STEP, wanted)));
+            numbered = with(Lettering.numbers(size));
+        }
+        return numbered;
+    }
+
+    /** How large words are on a screen that has room for so much [px]. */
+    double shown(Sheet s, double width, double height) {
+        MapSvg drawn = new MapSvg(plan, s, measured, Theme.LIGHT, id -> "", true);
+        return s.lettering().size() * Math.min(width / drawn.width(), height / drawn.height());
     }
 
     /** What has a number on it: parts, what sits inside them, what lines consist of. */
@@ -136,8 +164,8 @@ public final class MachineMap {
         return all;
     }
 
-    private Sheet with(boolean numbers) {
-        return sheet().numbers() == numbers ? sheet() : roomy(numbers);
+    private Sheet with(Lettering lettering) {
+        return laid.computeIfAbsent(lettering, this::roomy);
     }
 
     /** What flows in each line now [kg/s], the way it is drawn; 0 for wires and what only senses. */
@@ -156,9 +184,9 @@ public final class MachineMap {
     /** Laid out when first asked for: an outline in words needs none. */
     Sheet sheet() {
         if (sheet == null) {
-            sheet = roomy(false);
+            sheet = with(Lettering.NAMES);
             if (points(sheet) < LEAST_POINTS) {
-                Sheet numbered = roomy(true);
+                Sheet numbered = with(Lettering.NUMBERS);
                 sheet = points(numbered) > points(sheet) ? numbered : sheet;
             }
         }
@@ -166,25 +194,24 @@ public final class MachineMap {
     }
 
     /** With more room beside parts whose lines found none for their words. */
-    private Sheet roomy(boolean numbers) {
+    private Sheet roomy(Lettering lettering) {
         Set<String> tight = new HashSet<>();
-        Sheet best = laidOut(numbers, tight);
+        Sheet best = laidOut(lettering, tight);
         for (int round = 0; round < ROUNDS && !best.missing().isEmpty(); round++) {
             best.missing()
                     .forEach(m -> tight.addAll(
                             List.of(m.way().from().component(), m.way().to().component())));
-            Sheet next = laidOut(numbers, tight);
+            Sheet next = laidOut(lettering, tight);
             best = next.missing().size() < best.missing().size() ? next : best;
         }
         return best;
     }
 
-    private Sheet laidOut(boolean numbers, Set<String> tight) {
-        Lettering lettering = Lettering.of(numbers);
+    private Sheet laidOut(Lettering lettering, Set<String> tight) {
         Map<String, Glyph> glyphs = new LinkedHashMap<>();
-        plan.parts().forEach((id, p) -> glyphs.put(id, new Glyph(plan, p)));
+        plan.parts().forEach((id, p) -> glyphs.put(id, new Glyph(plan, p, lettering)));
         Map<String, List<String>> labels = new LinkedHashMap<>();
-        glyphs.forEach((id, g) -> labels.put(id, label(g, numbers)));
+        glyphs.forEach((id, g) -> labels.put(id, label(g, lettering.numbers())));
         List<Placing.Box> boxes = new ArrayList<>();
         order(glyphs).forEach(id -> boxes.add(box(id, glyphs.get(id), labels.get(id), tight.contains(id), lettering)));
         Placing.Placed placed =
@@ -207,7 +234,7 @@ public final class MachineMap {
                     r.junctions(),
                     new ArrayList<>()));
         }
-        return lettered(new Sheet(placed.width(), placed.height(), parts, lines, new ArrayList<>(), numbers));
+        return lettered(new Sheet(placed.width(), placed.height(), parts, lines, new ArrayList<>(), lettering));
     }
 
     /** As in the file; among wires, what has nothing to do with water comes first: the supply. */
@@ -262,14 +289,14 @@ public final class MachineMap {
             g.ports.forEach((name, s) -> ports.put(name, new double[] {s.x(), s.y()}));
         }
         double w = Math.max(lettering.width(label) + 4, tight && !g.isDot() ? g.width + 2 * BESIDE : 0);
-        double[] size = g.isVessel() ? new double[] {0, 0} : new double[] {w, label.size() * lettering.line};
+        double[] size = g.isVessel() ? new double[] {0, 0} : new double[] {w, label.size() * lettering.line()};
         boolean up = g.ports.values().stream().anyMatch(s -> s.y() <= 0 && s.x() > 0 && s.x() < g.width);
         return new Placing.Box(id, g.width, g.height, ports, size, up && !g.isDot());
     }
 
     private Sheet.Words words(Glyph g, List<String> lines, double[] at, double[] label, Lettering lettering) {
         double w = lettering.width(lines) + 4;
-        double h = lines.size() * lettering.line;
+        double h = lines.size() * lettering.line();
         if (g.isVessel()) {
             return new Sheet.Words(lines, new Rect(at[0] + (g.width - w) / 2, at[1] + 10, w, h), true);
         }
@@ -281,8 +308,7 @@ public final class MachineMap {
         List<Rect> boxes = new ArrayList<>();
         s.parts().forEach(p -> boxes.add(p.box()));
         s.parts().forEach(p -> boxes.add(p.label().box()));
-        LineWords words =
-                new LineWords(Lettering.of(s.numbers()), new Rect(0, 0, s.width(), s.height()), boxes, s.lines());
+        LineWords words = new LineWords(s.lettering(), new Rect(0, 0, s.width(), s.height()), boxes, s.lines());
         if (measured != null) {
             new Values(plan, measured, s, words).write();
             return s;

@@ -48,7 +48,7 @@ final class MapSvg {
         this.sheet = sheet;
         this.measured = measured;
         this.theme = theme;
-        lettering = Lettering.of(sheet.numbers());
+        lettering = sheet.lettering();
         width = Math.ceil(Math.max(link == null ? LEAST_WIDTH : 0, sheet.width() + 2 * MARGIN));
         notes = bare ? List.of() : notes();
         named = bare ? List.of() : named();
@@ -62,12 +62,18 @@ final class MapSvg {
     }
 
     double height() {
-        return Math.ceil(legend() + (saysLines() ? 44 : bare ? 0 : 22) + (rows + notes.size()) * lettering.line);
+        return Math.ceil(
+                legend() + (saysLines() ? 44 * larger() : bare ? 0 : 22) + (rows + notes.size()) * lettering.line());
     }
 
     /** A page with switches for what is shown says by them what the lines mean. */
     private boolean saysLines() {
         return link == null || measured != null;
+    }
+
+    /** Letters for a map that is shown small need more room. */
+    private double larger() {
+        return Math.max(1, lettering.size() / Lettering.NUMBERS.size());
     }
 
     private double legend() {
@@ -83,7 +89,7 @@ final class MapSvg {
         svg.rect(0, 0, width, height, theme.of(Theme.Token.SHEET));
         if (link == null) {
             svg.text(MARGIN, 28, "start", 19, 600, theme.of(Theme.Token.INK), title);
-            svg.text(MARGIN, 48, "start", lettering.size, 500, theme.of(Theme.Token.INK3), subtitle());
+            svg.text(MARGIN, 48, "start", lettering.size(), 500, theme.of(Theme.Token.INK3), subtitle());
         }
         svg.raw("<g transform=\"translate(%.1f %.1f)\">", (width - sheet.width()) / 2, head);
         circuit(svg);
@@ -92,17 +98,17 @@ final class MapSvg {
             svg.line(MARGIN, legend - 8, width - MARGIN, legend - 8, theme.of(Theme.Token.LINE), 1, "");
         }
         if (saysLines()) {
-            legend(svg, legend + 14);
+            legend(svg, legend + 14 * larger() + 6 * (larger() - 1));
         }
-        double y = legend + (saysLines() ? 40 : 18);
+        double y = legend + (saysLines() ? 40 * larger() : 18);
         for (int i = 0; i < named.size(); i++) {
             double x = MARGIN + (i / rows) * column;
-            text(svg, x, y + (i % rows) * lettering.line, named.get(i));
+            text(svg, x, y + (i % rows) * lettering.line(), named.get(i));
         }
-        y += rows * lettering.line;
+        y += rows * lettering.line();
         for (String note : notes) {
             text(svg, MARGIN, y, note);
-            y += lettering.line;
+            y += lettering.line();
         }
         return svg.end();
     }
@@ -195,7 +201,7 @@ final class MapSvg {
     }
 
     private void text(Svg svg, double x, double y, String words) {
-        svg.text(x, y, "start", lettering.size, 500, theme.of(Theme.Token.INK2), words);
+        svg.text(x, y, "start", lettering.size(), 500, theme.of(Theme.Token.INK2), words);
     }
 
     private void legend(Svg svg, double y) {
@@ -214,25 +220,27 @@ final class MapSvg {
     }
 
     private double sample(Svg svg, LinePen pen, Layer layer, boolean earth, double x, double y) {
-        pen.style(String.format(Locale.ROOT, "M%.1f %.1fh36", x, y - 4), layer, earth);
+        double k = larger();
+        pen.style(String.format(Locale.ROOT, "M%.1f %.1fh%.0f", x, y - 4 * k, 36 * k), layer, earth);
         String word = earth ? "earth" : layer.word();
-        text(svg, x + 43, y, word);
-        return x + 43 + lettering.width(word) + 26;
+        text(svg, x + 43 * k, y, word);
+        return x + 43 * k + lettering.width(word) + 26 * k;
     }
 
     private double scale(Svg svg, double y) {
         Scale scale = Scale.of(measured.quantity());
+        double k = larger();
         double x = MARGIN;
         for (double point : scale.points) {
-            double thick = scale.thickness(point);
-            String d = String.format(Locale.ROOT, "M%.1f %.1fh30", x, y - 4);
+            double thick = scale.thickness(point) * k;
+            String d = String.format(Locale.ROOT, "M%.1f %.1fh%.0f", x, y - 4 * k, 30 * k);
             svg.path(d, theme.of(Theme.Token.INK), thick + 2, "");
             svg.path(d, scale.colour(point), thick, "");
             String words = String.format(Locale.ROOT, "%.0f %s", point, scale.unit);
-            text(svg, x + 36, y, words);
-            x += 36 + lettering.width(words) + 16;
+            text(svg, x + 36 * k, y, words);
+            x += 36 * k + lettering.width(words) + 16 * k;
         }
-        return x + 10;
+        return x + 10 * k;
     }
 
     /** Numbers with their names, where parts show numbers only; and what sits in boilers, which always does. */

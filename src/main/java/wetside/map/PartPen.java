@@ -45,7 +45,7 @@ final class PartPen {
         } else if (g.symbol == null) {
             box(p);
         } else {
-            symbols.draw(g.symbol, p.x() + g.own.x(), p.y() + g.own.y(), 1);
+            symbols.draw(g.symbol, p.x() + g.own.x(), p.y() + g.own.y(), g.scale());
         }
         g.stubs.forEach((port, corners) -> stub(p, port, corners));
         g.tags.forEach(t -> tag(p, t));
@@ -78,9 +78,9 @@ final class PartPen {
                 p.x() + g.own.x(), p.y(), g.own.width(), g.height, ink());
         for (Glyph.Name n : g.names) {
             text(
-                    Lettering.NAMES,
+                    g.small(),
                     p.x() + n.x(),
-                    p.y() + n.y() + 4.5,
+                    p.y() + n.y() + 0.36 * g.small().size(),
                     n.right() ? "end" : "start",
                     500,
                     Theme.Token.INK2,
@@ -104,11 +104,11 @@ final class PartPen {
             svg.line(x, y + surface, x + g.width, y + surface, token(Theme.Token.WATER), 1.5, "");
         }
         svg.raw(outline, x, y, g.width, g.height, "fill=\"none\" stroke=\"" + ink() + "\" stroke-width=\"2\"");
-        double room = g.part.inside().size() * Glyph.INSET;
+        double room = g.part.inside().size() * g.inset();
         double at = x + (g.width - room) / 2;
         for (Component c : g.part.inside()) {
-            inset(c, at, y + g.height - 56);
-            at += Glyph.INSET;
+            inset(c, at, y + g.height - 56 * g.grown, g);
+            at += g.inset();
         }
     }
 
@@ -124,16 +124,17 @@ final class PartPen {
     }
 
     /** A small symbol with its number. */
-    private void inset(Component c, double x, double y) {
+    private void inset(Component c, double x, double y, Glyph g) {
         String kind = c.kind().name();
         Symbol s = Symbols.of(kind + ".glyph").or(() -> Symbols.wired(kind)).orElse(null);
         if (s != null && s.form() == Symbol.Form.PART) {
-            double scale = Math.min(1, Math.min(32 / s.width(), 24 / s.height()));
-            symbols.draw(s, x + (Glyph.INSET - s.width() * scale) / 2, y + (24 - s.height() * scale) / 2, scale);
+            double scale = g.grown * Math.min(1, Math.min(32 / s.width(), 24 / s.height()));
+            symbols.draw(
+                    s, x + (g.inset() - s.width() * scale) / 2, y + (24 * g.grown - s.height() * scale) / 2, scale);
         }
         PartNumbers numbers = plan.numbers();
         String number = String.valueOf(numbers.of(c.id()).orElse(0));
-        text(lettering, x + Glyph.INSET / 2, y + 38, "middle", 500, Theme.Token.INK2, number);
+        text(lettering, x + g.inset() / 2, y + 38 * g.grown, "middle", 500, Theme.Token.INK2, number);
     }
 
     private void tag(Sheet.Placed p, Glyph.Tag t) {
@@ -145,10 +146,11 @@ final class PartPen {
             return;
         }
         svg.line(x, y, x + 6.0 * t.dx(), y + 6.0 * t.dy(), colour, 1.5, "");
+        double size = p.glyph().small().size();
         double tx = x + (t.dx() == 0 ? 0 : 8.0 * t.dx());
-        double ty = y + (t.dy() == 0 ? 4.5 : t.dy() > 0 ? 18 : -9);
+        double ty = y + (t.dy() == 0 ? 0.36 * size : t.dy() > 0 ? 6 + size : -9);
         String anchor = t.dx() == 0 ? "middle" : t.dx() > 0 ? "start" : "end";
-        svg.text(tx, ty, anchor, Lettering.NAMES.size, 600, colour, t.rail().name());
+        svg.text(tx, ty, anchor, size, 600, colour, t.rail().name());
     }
 
     /** The earth symbol at the end of a stub. */
@@ -182,7 +184,7 @@ final class PartPen {
             text(
                     lettering,
                     x,
-                    box.y() + i * lettering.line + 0.76 * lettering.line,
+                    box.y() + i * lettering.line() + 0.76 * lettering.line(),
                     "middle",
                     500,
                     colour,
@@ -202,6 +204,6 @@ final class PartPen {
 
     private void text(
             Lettering letters, double x, double y, String anchor, int weight, Theme.Token colour, String words) {
-        svg.text(x, y, anchor, letters.size, weight, token(colour), words);
+        svg.text(x, y, anchor, letters.size(), weight, token(colour), words);
     }
 }

@@ -12,10 +12,14 @@ import java.util.Map;
  * @param parts   in the order of the machine file
  * @param lines   in the order of the plan
  * @param missing words of lines that found no room, for the legend
- * @param numbers whether parts show only their number
  */
 record Sheet(
-        double width, double height, List<Placed> parts, List<Line> lines, List<Missing> missing, boolean numbers) {
+        double width, double height, List<Placed> parts, List<Line> lines, List<Missing> missing, Lettering lettering) {
+    /** Whether parts show only their number. */
+    boolean numbers() {
+        return lettering.numbers();
+    }
+
     /** Words that found no room at their line. */
     record Missing(Way way, String words) {}
 

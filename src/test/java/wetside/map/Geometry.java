@@ -18,7 +18,11 @@ public final class Geometry {
 
     /** Complaints about a map, none when it is fit to be seen. */
     public static List<String> of(MachineMap map) {
-        Geometry g = new Geometry(map.sheet());
+        return of(map.sheet());
+    }
+
+    static List<String> of(Sheet sheet) {
+        Geometry g = new Geometry(sheet);
         g.look();
         return g.wrong;
     }
@@ -62,6 +66,10 @@ public final class Geometry {
         for (Sheet.Placed p : sheet.parts()) {
             String id = p.glyph().part.component().id();
             all.add(new Thing("symbol of " + id, p.box(), p, null));
+            List<wetside.machine.Component> inside = p.glyph().part.inside();
+            if (sheet.lettering().width("88") > p.glyph().inset() && inside.size() > 1) {
+                wrong.add("numbers in " + id + " run into one another");
+            }
             if (!p.glyph().isVessel()) {
                 all.add(new Thing("name of " + id, p.label().box(), p, null));
             }

@@ -31,6 +31,9 @@ class MachineMapTest {
             EnumSet.of(Layer.WATER, Layer.STEAM),
             EnumSet.allOf(Layer.class));
 
+    private static final double ACROSS = 774;
+    private static final double DOWN = 537;
+
     static Stream<Arguments> machines() {
         return MachineFile.names().stream().flatMap(name -> {
             MachineFile file = MachineFile.bundled(name, Kinds.declarations());
@@ -103,6 +106,21 @@ class MachineMapTest {
         machine.joins().lines().forEach(l -> joined.addAll(List.of(l.from().component(), l.to().component())));
         machine.joins().wires().forEach(w -> joined.addAll(List.of(w.from().component(), w.to().component())));
         assertThat(seen).as(name).containsAll(joined);
+    }
+
+    /** As beside the cabinet on a desk of 1280 by 800, where the map is shown whole. */
+    @ParameterizedTest(name = "{0}")
+    @MethodSource("machines")
+    void numbersAreReadAtArmsLengthWhereTheMapIsShownWhole(String name, Machine machine, PartNumbers numbers) {
+        for (Set<Layer> layers : List.of(MachineMap.WET, MachineMap.WIRED)) {
+            MachineMap map = MachineMap.of(machine, numbers, layers);
+            Sheet shown = map.fitting(ACROSS, DOWN);
+            assertThat(map.shown(shown, ACROSS, DOWN))
+                    .as("%s %s: px", name, layers)
+                    .isGreaterThanOrEqualTo(shown.numbers() ? 12 : 11.5);
+            assertThat(Geometry.of(shown)).as("%s, %s", name, layers).isEmpty();
+            assertThat(shown.missing()).as("%s, %s", name, layers).hasSizeLessThan(2);
+        }
     }
 
     @Test

@@ -72,6 +72,9 @@ class MeasuredTest {
         for (Measured.Quantity q : Measured.Quantity.values()) {
             MachineMap map = MachineMap.of(measured.by(q), PartNumbers.of(file), MachineMap.WET);
             assertThat(Geometry.of(map)).isEmpty();
+            Sheet shown = map.fitting(774, 537);
+            assertThat(Geometry.of(shown)).isEmpty();
+            assertThat(map.shown(shown, 774, 537)).isGreaterThanOrEqualTo(12);
             assertThat(map.svg(Theme.DARK)).contains(q == Measured.Quantity.PRESSURE ? " bar<" : " °C<");
         }
     }
