@@ -5,7 +5,9 @@ import java.util.Arrays;
 import java.util.Collection;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Set;
 import java.util.function.BooleanSupplier;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import wetside.diagnosis.Question;
 import wetside.machine.Machine;
@@ -210,16 +212,38 @@ final class CauseRows {
         spared = casework.reading(readings(felt));
     }
 
-    /** A draw that feels the cause where none did before is looked at whole: it may be felt anywhere. */
+    /**
+     * A draw that feels the cause in a routine where none did before, or plainly in a reading that did not, is looked at
+     * whole: it may be felt anywhere.
+     */
     private void sparingly(int k, int draws) {
         run(spared, k);
+        Set<String> known = routines();
+        boolean elsewhere = false;
         for (int q = 0; q < width; q++) {
-            if (!felt[q] && Footprint.differs(questions.get(q), whole[k * width + q], rows[k * width + q])) {
-                run(casework, k);
-                spare(Math.max(draws, k + 1));
-                return;
+            float here = rows[k * width + q];
+            if (!felt[q] && Footprint.differs(questions.get(q), whole[k * width + q], here)) {
+                felt[q] = true;
+                elsewhere |= !known.contains(routine(q))
+                        || Footprint.differsPlainly(questions.get(q), whole[k * width + q], here);
             }
         }
+        if (elsewhere) {
+            run(casework, k);
+            spare(Math.max(draws, k + 1));
+        }
+    }
+
+    /** The routines in which the cause is felt, as far as is known. */
+    private Set<String> routines() {
+        return IntStream.range(0, width)
+                .filter(q -> felt[q])
+                .mapToObj(this::routine)
+                .collect(Collectors.toSet());
+    }
+
+    private String routine(int q) {
+        return casework.askings().get(q).procedure().routine();
     }
 
     private void run(Casework trial, int k) {

@@ -82,10 +82,17 @@ final class Footprint {
 
     /** Whether a reading differs from that of the same machine when nothing is wrong by more than nothing. */
     static boolean differs(Question question, float whole, float here) {
-        return Float.isNaN(whole) != Float.isNaN(here) || Math.abs(here - whole) > none(question, whole);
+        return differs(question, whole, here, NONE);
     }
 
-    private static double none(Question question, double reading) {
-        return question.answering() instanceof Answering.Number number ? NONE * Math.sqrt(number.variance(reading)) : 0;
+    /** The same by more than its instrument may be off. */
+    static boolean differsPlainly(Question question, float whole, float here) {
+        return differs(question, whole, here, 1);
+    }
+
+    private static boolean differs(Question question, float whole, float here, double deviations) {
+        double least =
+                question.answering() instanceof Answering.Number n ? deviations * Math.sqrt(n.variance(whole)) : 0;
+        return Float.isNaN(whole) != Float.isNaN(here) || Math.abs(here - whole) > least;
     }
 }

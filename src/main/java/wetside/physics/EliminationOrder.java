@@ -1,6 +1,9 @@
 package wetside.physics;
 
+import java.nio.IntBuffer;
 import java.util.Arrays;
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 
 /**
  * In which order the nodes of a network are eliminated and which links that makes: always the node with the fewest
@@ -18,9 +21,24 @@ final class EliminationOrder {
     /** For each place and each pair of its links, in order: the link between their ends. */
     final int[] meshes;
 
+    /** By what is joined: thousands of networks differ in their resistances only. */
+    private static final Map<IntBuffer, EliminationOrder> KNOWN = new ConcurrentHashMap<>();
+
+    private static final int MOST_KNOWN = 256;
+
     private final long[][] neighbours;
 
-    EliminationOrder(int count, int[] from, int[] to, int last) {
+    /** The order for a network; the same again for one joined in the same way. */
+    static EliminationOrder of(int count, int[] from, int[] to, int last) {
+        IntBuffer key = IntBuffer.allocate(2 + from.length + to.length);
+        key.put(count).put(last).put(from).put(to).rewind();
+        if (KNOWN.size() >= MOST_KNOWN) {
+            KNOWN.clear();
+        }
+        return KNOWN.computeIfAbsent(key, k -> new EliminationOrder(count, from, to, last));
+    }
+
+    private EliminationOrder(int count, int[] from, int[] to, int last) {
         neighbours = neighbours(count, from, to);
         nodes = new int[count];
         places = new int[count];

@@ -48,7 +48,7 @@ public final class ResistiveNetwork {
         this.nodes = nodes;
         this.from = from.clone();
         this.to = to.clone();
-        order = new EliminationOrder(nodes, from, to, reference);
+        order = EliminationOrder.of(nodes, from, to, reference);
         linkOf = new int[from.length];
         for (int b = 0; b < from.length; b++) {
             linkOf[b] = from[b] == to[b] ? -1 : order.link(order.places[from[b]], order.places[to[b]]);

@@ -2,6 +2,7 @@ package wetside.plant;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.function.IntUnaryOperator;
 import wetside.blueprint.Blueprint;
 import wetside.blueprint.FluidPlan;
 import wetside.machine.Medium;
@@ -11,6 +12,7 @@ import wetside.machine.Medium;
  * nothing; what meets in one is mixed. Every flux is computed once and booked on both sides.
  */
 final class Carried {
+    private static final int[] NONE = {};
     private static final double NOTHING = 1e-9;
     /** Gas with less air than this may leave in long steps. */
     private static final double AIRLESS = 1e-3;
@@ -99,20 +101,8 @@ final class Carried {
         for (int i = 0; i < plan.stores().size(); i++) {
             storeAt[plan.stores().get(i).node()] = i;
         }
-        branchesAt = new int[nodes][];
-        for (int node = 0; node < nodes; node++) {
-            int here = node;
-            branchesAt[node] = java.util.stream.IntStream.range(0, m)
-                    .filter(i -> from[i] == here || to[i] == here)
-                    .toArray();
-        }
-        branchesOf = new int[vessels.length][];
-        for (int v = 0; v < vessels.length; v++) {
-            int here = v;
-            branchesOf[v] = java.util.stream.IntStream.range(0, m)
-                    .filter(i -> vesselAt[from[i]] == here || vesselAt[to[i]] == here)
-                    .toArray();
-        }
+        branchesAt = gathered(nodes, m, i -> from[i], i -> to[i]);
+        branchesOf = gathered(vessels.length, m, i -> vesselAt[from[i]], i -> vesselAt[to[i]]);
         exchangeNode = filled(m);
         exchangeUa = new double[m];
         plan.exchanges().forEach(e -> {
@@ -136,6 +126,29 @@ final class Carried {
         intoHeat = new double[heat.count()];
         advected = new double[vessels.length];
         steam = new double[vessels.length];
+    }
+
+    /** For every place the branches that begin or end there, in order; below 0 is no place. */
+    private static int[][] gathered(int places, int branches, IntUnaryOperator from, IntUnaryOperator to) {
+        int[][] gathered = new int[places][];
+        Arrays.fill(gathered, NONE);
+        for (int i = 0; i < branches; i++) {
+            int a = from.applyAsInt(i);
+            int b = to.applyAsInt(i);
+            if (a >= 0) {
+                gathered[a] = with(gathered[a], i);
+            }
+            if (b >= 0 && b != a) {
+                gathered[b] = with(gathered[b], i);
+            }
+        }
+        return gathered;
+    }
+
+    private static int[] with(int[] some, int next) {
+        int[] more = Arrays.copyOf(some, some.length + 1);
+        more[some.length] = next;
+        return more;
     }
 
     private static int[] filled(int n) {

@@ -48,7 +48,7 @@ public final class Hydraulics {
                         + "' is joined to another vessel or to the open without a line between them");
             }
         }
-        ReducedNetwork net = new ReducedNetwork(plan);
+        ReducedNetwork net = ReducedNetwork.of(plan);
         stores = new StoreBalance(plan.stores(), vesselCount);
         int n = vesselCount;
         for (FluidPlan.Store s : plan.stores()) {

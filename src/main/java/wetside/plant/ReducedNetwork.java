@@ -1,5 +1,6 @@
 package wetside.plant;
 
+import java.nio.LongBuffer;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.LinkedHashSet;
@@ -7,6 +8,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.stream.LongStream;
 import wetside.blueprint.FluidPlan;
 
 /**
@@ -35,7 +38,51 @@ final class ReducedNetwork {
     private final Set<Integer> gone = new HashSet<>();
     private final Set<Integer> level = new HashSet<>();
 
-    ReducedNetwork(FluidPlan plan) {
+    /** By {@link #key}: plants are made by the thousand, and faults seldom change how things are joined. */
+    private static final Map<LongBuffer, ReducedNetwork> KNOWN = new ConcurrentHashMap<>();
+
+    private static final int MOST_KNOWN = 256;
+
+    /** The network of a plan; the same again for one that is joined in the same way. */
+    static ReducedNetwork of(FluidPlan plan) {
+        LongBuffer key = key(plan);
+        ReducedNetwork known = KNOWN.get(key);
+        if (known != null) {
+            known.wanted.forEach(plan::pressure);
+            return known;
+        }
+        if (KNOWN.size() >= MOST_KNOWN) {
+            KNOWN.clear();
+        }
+        ReducedNetwork made = new ReducedNetwork(plan);
+        KNOWN.put(key, made);
+        return made;
+    }
+
+    /** Everything of a plan that is looked at here. */
+    private static LongBuffer key(FluidPlan plan) {
+        LongStream.Builder key = LongStream.builder();
+        for (FluidPlan.Branch b : plan.branches()) {
+            int sort = b.law() instanceof FluidPlan.Passage
+                    ? 0
+                    : b.law() instanceof FluidPlan.OneWay ? 1 : b.law() instanceof FluidPlan.Pump ? 2 : 3;
+            int open = b.opening() == FluidPlan.ALWAYS ? 1 : 0;
+            key.add((long) b.from() << 32 | b.to()).add(2 * sort + open).add(Double.doubleToRawLongBits(b.rise()));
+        }
+        key.add(-1);
+        plan.takeOffs().forEach(t -> key.add(t.node()));
+        key.add(-1);
+        plan.openings().forEach(o -> key.add(o.node()));
+        plan.outlets().forEach(o -> key.add(o.node()));
+        plan.stores().forEach(s -> key.add(s.node()));
+        key.add(-1);
+        plan.pressures().forEach(p -> key.add(p.node()));
+        key.add(-1);
+        plan.loops().forEach(l -> key.add((long) l.upper() << 32 | l.lower()));
+        return LongBuffer.wrap(key.build().toArray());
+    }
+
+    private ReducedNetwork(FluidPlan plan) {
         this.plan = plan;
         plan.takeOffs().forEach(t -> fixed.add(t.node()));
         plan.openings().forEach(o -> fixed.add(o.node()));

@@ -97,7 +97,7 @@ class HydraulicsTest {
         for (int i = 0; i < 200; i++) {
             TwinNetwork net = new TwinNetwork(r);
             double[] x = net.any(r);
-            ReducedNetwork reduced = new ReducedNetwork(net.plan);
+            ReducedNetwork reduced = ReducedNetwork.of(net.plan);
             ChainLaws laws = new ChainLaws(net.plan, reduced, reduced.chains);
             laws.open(x, AIR);
             for (int k = 0; k < laws.activeCount; k++) {
