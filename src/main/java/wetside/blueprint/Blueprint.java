@@ -33,7 +33,7 @@ public final class Blueprint {
     private final int ambient = slots.smooth("surroundings.air temperature", 293.15);
     private final FluidPlan.Outlet floor;
     private final List<FluidPlan.Outlet> covered = new ArrayList<>();
-    private final Set<Machine.End> joined = new HashSet<>();
+    private final Set<Machine.End> joined = new HashSet<>(256);
 
     public Blueprint(Machine machine) {
         this.machine = machine;

@@ -11,7 +11,7 @@ import wetside.machine.Port;
 
 /** Numbers the nodes of one medium: a node per port, merged where ports are joined without anything between. */
 final class PortNodes {
-    private final Map<Machine.End, Integer> ids = new HashMap<>();
+    private final Map<Machine.End, Integer> ids = new HashMap<>(512);
     private final List<Integer> parent = new ArrayList<>();
 
     PortNodes(Machine machine, Medium medium) {

@@ -1,16 +1,20 @@
 package wetside.blueprint;
 
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
+import java.util.Arrays;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 
 /** The register of everything that changes while a machine runs: names and first values of the state array. */
 public final class Slots {
+    /** Room for those of most machines: one is made for every run. */
+    private static final int SOME = 512;
+
     private final List<String> names = new ArrayList<>();
-    private final List<Double> initial = new ArrayList<>();
+    private double[] initial = new double[SOME];
     private final List<Boolean> discrete = new ArrayList<>();
-    private final Map<String, Integer> index = new LinkedHashMap<>();
+    private final Map<String, Integer> index = new HashMap<>(2 * SOME);
 
     /** A number that moves smoothly: a timer, a needle, a speed. */
     public int smooth(String name, double first) {
@@ -23,14 +27,17 @@ public final class Slots {
     }
 
     private int add(String name, double first, boolean jumps) {
-        if (index.containsKey(name)) {
+        int slot = names.size();
+        if (index.putIfAbsent(name, slot) != null) {
             throw new IllegalStateException("slot '" + name + "' declared twice");
         }
-        index.put(name, names.size());
+        if (slot == initial.length) {
+            initial = Arrays.copyOf(initial, 2 * slot);
+        }
         names.add(name);
-        initial.add(first);
+        initial[slot] = first;
         discrete.add(jumps);
-        return names.size() - 1;
+        return slot;
     }
 
     public int size() {
@@ -47,15 +54,15 @@ public final class Slots {
 
     /** Changes the first value, e.g. of the surroundings when their component is built. */
     public void startAt(int slot, double value) {
-        initial.set(slot, value);
+        initial[slot] = value;
     }
 
     public double first(int slot) {
-        return initial.get(slot);
+        return initial[slot];
     }
 
     public double[] firstValues() {
-        return initial.stream().mapToDouble(Double::doubleValue).toArray();
+        return Arrays.copyOf(initial, names.size());
     }
 
     /** Slot of a name, or -1. */

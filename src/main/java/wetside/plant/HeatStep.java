@@ -2,6 +2,7 @@ package wetside.plant;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.BitSet;
 import java.util.List;
 import wetside.blueprint.FluidPlan;
 import wetside.blueprint.HeatPlan;
@@ -18,7 +19,7 @@ final class HeatStep {
     private final HeatNodes nodes;
     private final Regulators regulators;
     private final int n;
-    private final double[][] a;
+    private final Gauss system;
     private final double[] rhs;
     private final int[] from;
     private final int[] to;
@@ -45,7 +46,6 @@ final class HeatStep {
         this.nodes = nodes;
         this.regulators = regulators;
         n = nodes.count();
-        a = new double[n][n];
         rhs = new double[n];
         predicted = new double[n];
         heat = new double[n];
@@ -73,6 +73,32 @@ final class HeatStep {
         loopHot = new int[fluid.loops().size()];
         loopCold = new int[loopHot.length];
         loopConductance = new double[loopHot.length];
+        system = new Gauss(coupled(plan, fluid));
+    }
+
+    /** Which temperatures a node's balance may look at: those it is joined to, and what a regulator that heats it hears. */
+    private BitSet[] coupled(HeatPlan plan, FluidPlan fluid) {
+        BitSet[] coupled = new BitSet[n];
+        Arrays.setAll(coupled, i -> new BitSet(n));
+        for (int k = 0; k < from.length; k++) {
+            couple(coupled, from[k], to[k]);
+        }
+        for (int v = 0; v < fluid.vessels().size(); v++) {
+            int content = nodes.ofVessel(v);
+            fluid.loops().forEach(l -> couple(coupled, content, nodes.of(l.heatNode())));
+        }
+        int[] sensed = plan.sensors().stream().mapToInt(s -> nodes.of(s.node())).toArray();
+        for (int source : sourceNode) {
+            Arrays.stream(sensed).filter(node -> node >= 0).forEach(coupled[source]::set);
+        }
+        return coupled;
+    }
+
+    private static void couple(BitSet[] coupled, int i, int j) {
+        if (j >= 0) {
+            coupled[i].set(j);
+            coupled[j].set(i);
+        }
     }
 
     int[] sourceSlots() {
@@ -106,7 +132,7 @@ final class HeatStep {
         regulators.prepare(x, t, slope, dt);
         for (int redo = 0; redo < MAX_REDO; redo++) {
             assemble(x, t, c, advected, ambient, dt);
-            Gauss.solve(a, rhs, predicted, n);
+            system.solve(rhs, predicted);
             if (!regulators.settle(x, predicted)) {
                 break;
             }
@@ -115,8 +141,9 @@ final class HeatStep {
     }
 
     private void assemble(double[] x, double[] t, double[] c, double[] advected, double ambient, double dt) {
+        double[][] a = system.a;
+        system.clear();
         for (int i = 0; i < n; i++) {
-            Arrays.fill(a[i], 0);
             a[i][i] = c[i] / dt + 1e-9;
             rhs[i] = c[i] / dt * t[i] + advected[i] + 1e-9 * t[i];
         }
@@ -133,6 +160,7 @@ final class HeatStep {
     }
 
     private void couple(int i, int j, double g, double ambient) {
+        double[][] a = system.a;
         a[i][i] += g;
         if (j < 0) {
             rhs[i] += g * ambient;
