@@ -171,7 +171,11 @@ final class Course implements Script.Hands {
                 map.flows(twins.measured()),
                 book.events(),
                 twins.broken(),
-                String.format(Locale.ROOT, "water %.0e kg, heat %.0e J", b.waterResidual(), b.energyResidual()));
+                String.format(
+                        Locale.ROOT,
+                        "water to %s g, heat to %s J",
+                        Spoken.figures(Math.max(0.001, Math.abs(1e3 * b.waterResidual()))),
+                        Spoken.figures(Math.max(0.001, Math.abs(b.energyResidual())))));
     }
 
     String scenario(Moment until) {

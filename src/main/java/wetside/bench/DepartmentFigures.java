@@ -225,7 +225,7 @@ final class DepartmentFigures {
         return new DepartmentView.Row(
                 job,
                 Wording.capital(words.orElse(job.outcome().finding())),
-                job.outcome().closed().atZone(zone).toLocalDate().toString(),
+                Spoken.day(job.outcome().closed().atZone(zone).toLocalDate()),
                 Spoken.number(weight, 0.01),
                 100 * weight);
     }

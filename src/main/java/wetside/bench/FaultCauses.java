@@ -77,7 +77,7 @@ final class FaultCauses {
     /** What is still unknown of the cause, at the pace at which the next question tells something. */
     private String toGo(Advice advice) {
         if (session.isFound()) {
-            return "there";
+            return "reached";
         }
         double unknown = 0;
         for (double share : posterior.shares()) {

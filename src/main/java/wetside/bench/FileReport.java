@@ -15,7 +15,7 @@ import wetside.shop.Entry;
 
 /** What was found and done, for the file: everything. */
 final class FileReport {
-    private static final DateTimeFormatter MINUTE = DateTimeFormatter.ofPattern("d MMM yyyy H:mm", Locale.ENGLISH);
+    private static final DateTimeFormatter MINUTE = DateTimeFormatter.ofPattern("d MMM H:mm", Locale.ENGLISH);
 
     private final Dossier dossier;
 
@@ -112,7 +112,7 @@ final class FileReport {
                 dossier.timeline.stream()
                         .map(e -> Block.Row.of(
                                 MINUTE.format(e.at().atZone(dossier.zone)),
-                                e.corrects() != null ? "correction" : e.sort(),
+                                Timeline.heading(e),
                                 (e.sort().equals("reading") ? dossier.units.prose(e.words()) : e.words())
                                         + (stands.contains(e.id()) ? "" : " [set right below]"),
                                 e.who()))

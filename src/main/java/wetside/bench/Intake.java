@@ -10,6 +10,7 @@ import wetside.casework.Asking;
 import wetside.casework.Casework;
 import wetside.kind.Kinds;
 import wetside.machine.MachineFile;
+import wetside.machine.Wording;
 import wetside.shop.Owner;
 import wetside.shop.RegisteredMachine;
 import wetside.shop.Words;
@@ -70,7 +71,8 @@ public record Intake(
                 .orElse(List.of());
         List<Chip> when = new ArrayList<>();
         casework.ifPresent(c -> Signs.when(c, new Signs(c).of(typed.complaint(), "", 4 * SUGGESTED), SUGGESTED)
-                .forEach(name -> when.add(new Chip(name, name, name.equals(typed.when())))));
+                .forEach(name -> when.add(
+                        new Chip(name, Wording.capital(c.routines().get(name).says()), name.equals(typed.when())))));
         return new Intake(
                 typed,
                 machine.map(m -> known(w, m)),
@@ -99,11 +101,11 @@ public record Intake(
 
     private static List<Chip> chips(Typed typed, List<Signs.Sign> found) {
         List<Chip> chips = new ArrayList<>();
-        typed.signs().forEach(s -> chips.add(new Chip(s, s, true)));
+        typed.signs().forEach(s -> chips.add(new Chip(s, Wording.capital(s), true)));
         found.stream()
                 .map(s -> s.asking().question().id())
                 .filter(id -> !typed.signs().contains(id))
-                .forEach(id -> chips.add(new Chip(id, id, false)));
+                .forEach(id -> chips.add(new Chip(id, Wording.capital(id), false)));
         return chips;
     }
 

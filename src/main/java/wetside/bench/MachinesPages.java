@@ -92,7 +92,8 @@ public final class MachinesPages implements Routes {
         for (String name : MachineFile.names()) {
             try {
                 MachineFile file = MachineFile.bundled(name, Kinds.declarations());
-                rows.add(new FileRow(name, file.newest().identity().title(), String.join(", ", file.revisionNames())));
+                rows.add(new FileRow(
+                        name, file.newest().identity().title(), String.join(" and ", file.revisionNames())));
             } catch (BadFile e) {
                 rows.add(new FileRow(name, name, "cannot be read"));
             }

@@ -168,9 +168,10 @@ public record RunPanel(
 
     private static Control control(int index, Handle handle, Component c, Plant plant) {
         String what = what(handle.name());
-        boolean plain = List.of("position", "opened", "switch", "lever", "pointer", "holds", "button", "key")
+        boolean plain = List.of("position", "opened", "switch", "lever", "pointer", "button", "key", "cap")
                 .contains(what);
-        String label = Wording.capital(c.name()) + (plain ? "" : ", " + what);
+        String label =
+                what.equals("holds") ? "In the " + c.name() : Wording.capital(c.name()) + (plain ? "" : ", " + what);
         boolean temperature = handle.least() > 200;
         return new Control(
                 index,

@@ -102,7 +102,7 @@ public final class SearchPages implements Routes {
 
     private Line line(Jobs.Ticket t) {
         return new Line(
-                t, t.moved().atZone(workshop.clock().getZone()).toLocalDate().toString());
+                t, Spoken.day(t.moved().atZone(workshop.clock().getZone()).toLocalDate()));
     }
 
     private void done(Context context) {

@@ -17,6 +17,9 @@ import wetside.diagnosis.Library;
  * @param now       what jobs are old by
  */
 record ShopRates(Practice practice, String complaint, boolean on, Instant now) {
+    /** Rates that differ less are the same to anybody. */
+    private static final double SLIGHT = 1.25;
+
     /** What sessions made with these rates are kept under. */
     Object key() {
         return counts() ? List.of(practice.edition(), complaint, now.truncatedTo(ChronoUnit.DAYS)) : "shipped";
@@ -39,20 +42,24 @@ record ShopRates(Practice practice, String complaint, boolean on, Instant now) {
         String words = n == 0
                 ? "Shipped rates: no closed job of this shop on this model counts yet."
                 : on
-                        ? jobs + " of this shop " + (n == 1 ? "counts" : "count") + "; shipped rates as " + shipped
-                                + "."
+                        ? "How often each fails: shipped rates count as " + shipped + " jobs, beside " + jobs
+                                + " of this shop."
                         : "Shipped rates only; " + jobs + " of this shop left aside.";
         return new FaultView.Rates(words, n > 0, on);
     }
 
-    /** How often a cause is before any answer; empty where shop and shipped rates are one. */
+    /** How often a cause is before any answer; empty where shop and shipped rates make no difference worth a line. */
     static Optional<FaultView.Line> reason(Session session, int position) {
-        return session.often(position).map(o -> {
+        return session.often(position).flatMap(o -> {
             double ratio = Math.max(o.here() / o.shipped(), o.shipped() / o.here());
-            return new FaultView.Line(
-                    o.here() > o.shipped() ? "+" : "−",
-                    "before any answer: " + per(o.shipped()) + " shipped, " + per(o.here()) + " here",
-                    ratio >= 10 ? "strong" : ratio >= 3 ? "some" : ratio >= 1.25 ? "slight" : "");
+            boolean more = o.here() > o.shipped();
+            return ratio < SLIGHT
+                    ? Optional.empty()
+                    : Optional.of(new FaultView.Line(
+                            more ? "+" : "−",
+                            (more ? "more" : "less") + " often here: " + per(o.here()) + " of jobs, shipped "
+                                    + per(o.shipped()),
+                            ratio >= 10 ? "strong" : ratio >= 3 ? "some" : "slight"));
         });
     }
 

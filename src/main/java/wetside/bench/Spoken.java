@@ -2,6 +2,8 @@ package wetside.bench;
 
 import java.math.BigDecimal;
 import java.math.MathContext;
+import java.time.LocalDate;
+import java.time.format.DateTimeFormatter;
 import java.util.Locale;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -19,7 +21,14 @@ import wetside.units.Display;
 final class Spoken {
     private static final Pattern TEXT = Pattern.compile("(?<=>)[^<>]+(?=<)");
 
+    private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("d MMM yyyy", Locale.ENGLISH);
+
     private Spoken() {}
+
+    /** "29 Oct 2026". */
+    static String day(LocalDate day) {
+        return DAY.format(day);
+    }
 
     static String percent(double share) {
         if (share > 0 && share < 0.005) {

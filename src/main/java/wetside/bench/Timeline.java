@@ -70,7 +70,7 @@ public final class Timeline {
         return digits.isEmpty() ? null : Long.valueOf(digits);
     }
 
-    private static String heading(Entry e) {
+    static String heading(Entry e) {
         if (e.corrects() != null) {
             return "Correction";
         }

@@ -268,7 +268,11 @@ public final class WaterPages implements Routes {
 
     private static Plate plate(Subject s, WaterEntry entry, Optional<Case> made, Display units) {
         List<Plate.Cell> cells = new ArrayList<>();
-        cells.add(new Plate.Cell("Water sheet", entry.isEmpty() ? "nothing entered yet" : entry.title()));
+        cells.add(new Plate.Cell(
+                "Water sheet",
+                entry.isEmpty()
+                        ? "nothing entered yet"
+                        : made.isEmpty() && entry.text("title").isEmpty() ? "not complete yet" : entry.title()));
         made.ifPresent(c -> {
             Waters was = c.before().waters();
             Optional<Waters> is = c.treated().map(Advice::waters);

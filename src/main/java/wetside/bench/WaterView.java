@@ -1,5 +1,6 @@
 package wetside.bench;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -96,6 +97,11 @@ public record WaterView(
     private String unit(Content c, String typed) {
         String wanted = units.hardness().replace("ppm", "mg/l");
         return typed.isEmpty() && WaterEntry.units(c).contains(wanted) ? wanted : typed;
+    }
+
+    /** The day on which the machine's water was kept. */
+    public String keptOn() {
+        return Spoken.day(LocalDate.parse(kept.at().substring(0, 10)));
     }
 
     public String trouble(String field) {

@@ -52,9 +52,7 @@ public final class CardWords {
 
     private String knowIt() {
         String mark = card.part().place().mark();
-        return Wording.sentence(mark)
-                + (mark.isEmpty() ? "" : " ")
-                + Wording.sentence(card.words().knowIt());
+        return Wording.sentence(mark.isEmpty() ? card.words().knowIt() : mark);
     }
 
     private static String lookAlike(LookAlike other) {

@@ -55,7 +55,7 @@ public final class Asking {
         Dimension dimension = meter ? Dimension.RESISTANCE : dimension(p, reading);
         Unit unit = Display.METRIC.unit(dimension);
         Answering answering;
-        if (!meter && reading.isChoice() && p.answer().isNumber()) {
+        if (!meter && reading.isChoice() && p.answer().isNumber() && isRead(p)) {
             answering = new Answering.Choice(reading.options(), p.answer().mistaken(), DISCREPANCY_OF_WORDS);
         } else if (!p.answer().isNumber()) {
             answering = new Answering.Choice(
@@ -77,6 +77,14 @@ public final class Asking {
                 ? Precautions.about(machine, effort.panels(), p.caution())
                 : p.caution();
         return new Asking(p, dimension, unit, new Question(p.id(), p.says(), answering, effort), caution);
+    }
+
+    /** Whether what is taken of a reading is a word where the reading is one, and no time, share or count of it. */
+    private static boolean isRead(Procedure p) {
+        return switch (p.reading().take()) {
+            case LAST, HIGHEST, LOWEST -> true;
+            case MEAN, CHANGE, TOTAL, UNTIL_ABOVE, SHARE_ABOVE -> false;
+        };
     }
 
     private static double discrepancy(Dimension dimension) {

@@ -33,6 +33,9 @@ public final class WaterWords {
     /** With as many figures as an analysis of water deserves. */
     public static String figures(double v) {
         double size = Math.abs(v);
+        if (size < 0.005) {
+            return "0";
+        }
         return String.format(Locale.ROOT, size >= 10 ? "%.0f" : size >= 1 ? "%.1f" : "%.2f", v)
                 .replace('-', '−');
     }

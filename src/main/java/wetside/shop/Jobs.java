@@ -2,7 +2,10 @@ package wetside.shop;
 
 import java.time.Clock;
 import java.time.Instant;
+import java.time.LocalDate;
+import java.time.format.DateTimeFormatter;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import org.jdbi.v3.core.Handle;
 
@@ -10,6 +13,8 @@ import org.jdbi.v3.core.Handle;
 public final class Jobs {
     /** Stands for whatever version a job has. */
     public static final long ANY = -1;
+
+    private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("d MMMM", Locale.ENGLISH);
 
     private static final String TICKET = "SELECT j.number, j.state, j.complaint, j.technician, j.due, j.moved,"
             + " o.name AS owner, m.serial FROM job j JOIN machine m ON m.id = j.machine_id"
@@ -124,7 +129,7 @@ public final class Jobs {
                     .bind("id", id)
                     .execute();
             String words = (technician.isEmpty() ? "nobody has it" : "with " + technician)
-                    + (due.isEmpty() ? "" : ", due " + due);
+                    + (due.isEmpty() ? "" : ", due " + DAY.format(LocalDate.parse(due)));
             add(h, id, now, "assigned", who, words, "{}", null);
             return null;
         });

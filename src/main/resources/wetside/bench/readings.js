@@ -3,7 +3,9 @@
   const print = document.getElementById("print");
   print.hidden = false;
   print.addEventListener("click", () => window.print());
-  document.getElementById("who").addEventListener("change", e => e.target.form.requestSubmit(document.getElementById("show")));
+  const show = document.getElementById("show");
+  show.hidden = true;
+  document.getElementById("who").addEventListener("change", e => e.target.form.requestSubmit(show));
 
   const going = document.getElementById("going");
   if (going) {

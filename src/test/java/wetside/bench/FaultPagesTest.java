@@ -257,9 +257,9 @@ class FaultPagesTest {
         }
         String page = causes(get(at("")).body());
         assertThat(page)
-                .contains("6 jobs of this shop count; shipped rates as 50.")
+                .contains("shipped rates count as 50 jobs, beside 6 jobs of this shop.")
                 .contains("Use shipped rates only");
-        assertThat(causesNow()).isNotEqualTo(before).contains("before any answer: ");
+        assertThat(causesNow()).isNotEqualTo(before).contains("more often here: ");
 
         assertThat(causes(post(at("/rates")).body())).contains("Shipped rates only; 6 jobs of this shop left aside.");
         assertThat(causesNow()).isEqualTo(before);

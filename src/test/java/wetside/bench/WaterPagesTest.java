@@ -65,7 +65,7 @@ class WaterPagesTest {
     @Test
     void anEmptyPageAsksForTwoDropTestsAndAccusesNobody() throws Exception {
         String page = opened.get("/water").body();
-        assertThat(page).contains("Two drop tests are enough").contains("None without a water");
+        assertThat(page).contains("Two drop tests are enough").contains("They come with hardness and alkalinity");
         assertThat(trouble(page, "hardness")).isEmpty();
     }
 
@@ -122,7 +122,10 @@ class WaterPagesTest {
         assertThat(trouble(page, "hardness")).contains("furlongs");
         assertThat(trouble(page, "ph")).contains("between 4.5 and 10.5");
         assertThat(trouble(page, "alkalinity")).isEmpty();
-        assertThat(page).contains("value=\"9 furlongs\"").contains("33 %").contains("None without a water");
+        assertThat(page)
+                .contains("value=\"9 furlongs\"")
+                .contains("33 %")
+                .contains("They come with hardness and alkalinity");
         String lone = entered("/water", "hardness", "9", "hardness-unit", "°dH");
         assertThat(trouble(lone, "alkalinity")).contains("missing");
     }

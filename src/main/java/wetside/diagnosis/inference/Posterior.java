@@ -99,7 +99,7 @@ public final class Posterior {
 
     public String words(int cause) {
         return cause == fits.length
-                ? "something this library does not know"
+                ? "none of the known causes"
                 : library().causes().get(cause).words();
     }
 
