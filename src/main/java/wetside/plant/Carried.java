@@ -74,6 +74,8 @@ final class Carried {
     double busiest;
     /** Greatest share of a vessel's gas that leaves per second [1/s]. */
     double gasTurnover;
+    /** Greatest share of what a vessel, a stock or a wall holds of water or heat that passing water changes per second [1/s]. */
+    double turnover;
 
     Carried(Blueprint b, VesselState[] vessels, Hydraulics hydraulics, HeatNodes heat) {
         plan = b.fluid();
@@ -165,6 +167,7 @@ final class Carried {
         Arrays.fill(steam, 0);
         busiest = 0;
         gasTurnover = 0;
+        turnover = 0;
         this.dt = dt;
         for (int v = 0; v < vessels.length; v++) {
             vessels[v].offerAir(dt, airAsked(v, x));
@@ -308,7 +311,11 @@ final class Carried {
             heatFlow = Math.min(exchangeUa[i] * (hot - t[node]), most);
         } else {
             double w = q * Enthalpy.CP;
-            heatFlow = w * (1 - Math.exp(-exchangeUa[i] / w)) * (hot - t[node]);
+            double felt = w * (1 - Math.exp(-exchangeUa[i] / w));
+            heatFlow = felt * (hot - t[node]);
+            if (heat.capacity(node) > 0) {
+                turnover = Math.max(turnover, felt / heat.capacity(node));
+            }
         }
         branchH[i] -= heatFlow / q;
         intoHeat[node] += heatFlow;
@@ -324,11 +331,12 @@ final class Carried {
             VesselState v = vessels[vesselAt[node]];
             note(q, v, hydraulics.gasShare(i));
             v.book(-q * dt, branchAir[i], hGiven, branchSalt[i]);
-            advected[vesselAt[node]] -= q * (hGiven - (1 - branchAir[i]) * v.liquidEnergy());
+            advected[vesselAt[node]] -= q * (hGiven - v.energyPerMass(branchAir[i]));
             steam[vesselAt[node]] -= q * Math.max(0, hydraulics.gasShare(i) - branchAir[i]);
         } else if (openingAt[node] >= 0) {
             FluidPlan.Opening o = plan.openings().get(openingAt[node]);
             if (o.stock() >= 0) {
+                turnover = Math.max(turnover, q / x[o.stock()]);
                 x[o.stock()] = Math.max(0, x[o.stock()] - q * dt);
             }
             books[MASS_IN] += q * dt;
@@ -378,8 +386,9 @@ final class Carried {
         if (vesselAt[node] >= 0) {
             VesselState v = vessels[vesselAt[node]];
             v.book(q * dt, branchAir[i], branchH[i], branchSalt[i]);
-            advected[vesselAt[node]] += q * (branchH[i] - (1 - branchAir[i]) * v.liquidEnergy());
+            advected[vesselAt[node]] += q * (branchH[i] - v.energyPerMass(branchAir[i]));
             busiest = Math.max(busiest, q * (1 - branchAir[i]));
+            turnover = Math.max(turnover, q * (1 - branchAir[i]) / v.water);
         } else if (openingAt[node] >= 0) {
             FluidPlan.Opening o = plan.openings().get(openingAt[node]);
             double water = q * dt * (1 - branchAir[i]);
@@ -421,8 +430,19 @@ final class Carried {
         busiest = Math.max(busiest, liquid);
     }
 
+    /** Whether any flow is now another than it was, by a share of the busiest. */
+    boolean changed(double[] was, double[] now, double share) {
+        for (int slot : flow) {
+            if (Math.abs(now[slot] - was[slot]) > share * busiest) {
+                return true;
+            }
+        }
+        return false;
+    }
+
     private void note(double q, VesselState v, double gas) {
         busiest = Math.max(busiest, q * (1 - gas));
+        turnover = Math.max(turnover, q * (1 - gas) / v.water);
         if (gas > 0 && v.airShareOfGas() > AIRLESS) {
             gasTurnover = Math.max(gasTurnover, q * gas / v.gasMass());
         }

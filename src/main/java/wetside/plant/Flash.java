@@ -33,6 +33,7 @@ public final class Flash {
     private double airPressure;
     private double gasVolume;
     private double vapour;
+    private boolean dry;
     private double energy;
     private double capacity;
     private int turns;
@@ -104,7 +105,7 @@ public final class Flash {
             gasT = (2 * betaT - gasVolume * (rootT - freeT)) / (root - free);
         }
         this.temperature = temperature;
-        boolean dry = gasVolume / w >= mass;
+        dry = gasVolume / w >= mass;
         gasVolume = dry ? volume : gasVolume;
         airPressure = ma * AIR_CONSTANT * temperature / gasVolume;
         vapour = dry ? mass : gasVolume / w;
@@ -141,6 +142,11 @@ public final class Flash {
     /** Mass of vapour [kg]. */
     public double vapour() {
         return vapour;
+    }
+
+    /** Whether no liquid is left. */
+    boolean isDry() {
+        return dry;
     }
 
     /** dU/dT at constant mass and air [J/K]. */

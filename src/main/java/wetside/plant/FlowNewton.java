@@ -2,12 +2,19 @@ package wetside.plant;
 
 /**
  * Newton's method on the node balances. The step length makes the balance vanish along the step, F·d = 0, not the norm of
- * F: for laws like a square root the norm misleads, while F·d falls steadily along d. Where that does not converge, nodes
- * are tied to where they are by a spring that is let go step by step.
+ * F: for laws like a square root the norm misleads, while F·d falls steadily along d. Beside a vessel that boils it need not
+ * (water and steam weigh differently in its balances), and where gas one way is water the other a step may lead to and fro
+ * across the kink: after some turns, steps are halved until the balances add up to less. Where that does not converge
+ * either, nodes are tied to where they are by a spring that is let go step by step.
  */
 final class FlowNewton {
-    private static final int QUICK = 30;
+    private static final int QUICK = 50;
     private static final int CAP = 160;
+    /** Whoever has not arrived after so many turns is going round in a circle. */
+    private static final int ASTRAY = 12;
+    /** Shortest share of a step. */
+    private static final double LEAST = 0.01;
+
     private static final double BALANCED = 3e-10;
     private static final double ACCEPTED = 1e-9;
     /** What a vessel's pressure may be off [Pa]: its mass is kept elsewhere, from the flows. */
@@ -82,7 +89,7 @@ final class FlowNewton {
                 return false;
             }
             boolean small = small();
-            search();
+            search(turn >= ASTRAY);
             if (small && imbalance() < ACCEPTED) {
                 return true;
             }
@@ -128,11 +135,20 @@ final class FlowNewton {
         return system.along(d);
     }
 
-    private void search() {
+    private void search(boolean astray) {
         system.vessels.freeze();
-        double here = system.along(d);
         System.arraycopy(system.p, 0, start, 0, start.length);
         System.arraycopy(system.vessels.z, 0, inner, 0, inner.length);
+        if (astray) {
+            shrink();
+        } else {
+            stretch();
+        }
+    }
+
+    /** Looks along the step for where F·d vanishes. */
+    private void stretch() {
+        double here = system.along(d);
         double length = 1;
         double there = at(1);
         double enough = 0.3 * Math.abs(here);
@@ -147,6 +163,17 @@ final class FlowNewton {
             return;
         }
         between(here, length, there, enough);
+    }
+
+    /** Halves the step until the balances are better than they were. */
+    private void shrink() {
+        double before = system.size();
+        double length = 1;
+        at(length);
+        while (!(system.size() <= (1 - 0.1 * length) * before) && length > LEAST) {
+            length *= 0.5;
+            at(length);
+        }
     }
 
     /** Illinois: the root of F·d between no step and one that is too long. */

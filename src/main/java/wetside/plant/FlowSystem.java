@@ -159,6 +159,15 @@ final class FlowSystem {
         return sound;
     }
 
+    /** Sum of all imbalances of the last evaluation [kg/s]. */
+    double size() {
+        double sum = vessels.size(f);
+        for (int k = vessels.count; k < unknowns; k++) {
+            sum += Math.abs(f[k]);
+        }
+        return sum;
+    }
+
     /** F·d for the last evaluation. */
     double along(double[] d) {
         double sum = vessels.along(f, d);

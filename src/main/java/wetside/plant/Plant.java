@@ -203,6 +203,11 @@ public final class Plant {
         return false;
     }
 
+    /** True when what flows has changed since a saved state, by more than a share of the busiest flow. */
+    boolean flowsChanged(Snapshot since, double share) {
+        return carried.changed(since.x, x, share);
+    }
+
     /** Lets the controls act after a step; true when a state changed. */
     boolean act(double dt) {
         remember();

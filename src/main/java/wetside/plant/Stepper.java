@@ -25,6 +25,12 @@ public final class Stepper {
     private static final double BUSY = 1e-3;
 
     private static final double TRICKLE = 5e-5;
+    /** Flows that change by less than this share in a step go on as they are. */
+    private static final double STEADY = 0.01;
+    /** What has gone on for some time is followed in steps of this share of it. */
+    private static final double PATIENCE = 1.0 / 60;
+    /** Share of a vessel's water, a stock or a wall's heat that may be renewed in such a step. */
+    private static final double RENEWED = 0.5;
     /** Share of a vessel's gas that may leave in one step. */
     private static final double GAS_LEAVES = 0.6;
 
@@ -34,6 +40,7 @@ public final class Stepper {
     private double fineness = 1;
     private double next = FIRST;
     private double time;
+    private double steadySince;
     private long steps;
     private long rejected;
     private long unsolved;
@@ -75,6 +82,7 @@ public final class Stepper {
         plant.settle();
         plant.circuitChanged();
         next = FIRST;
+        steadySince = time;
     }
 
     /** Takes one step of at most {@code most} seconds. */
@@ -121,6 +129,9 @@ public final class Stepper {
         if (!solved) {
             unsolved++;
         }
+        if (plant.carried().busiest <= TRICKLE || plant.flowsChanged(saved, STEADY)) {
+            steadySince = time;
+        }
         if (jumped) {
             plant.settle();
             plant.circuitChanged();
@@ -163,11 +174,17 @@ public final class Stepper {
             cap = Math.max(cap, Math.min(MOST_AT_REST, DRIPPED / flow));
         }
         if (flow > BUSY) {
-            cap = 1;
+            cap = steady(1);
         } else if (flow > TRICKLE) {
-            cap = 10;
+            cap = steady(10);
         }
         double turnover = plant.carried().gasTurnover;
         return turnover > 0 ? Math.min(cap, Math.max(0.05, 0.3 / turnover)) : cap;
+    }
+
+    /** The longest step while water flows [s]: longer than {@code least} where it has long been flowing as it does. */
+    private double steady(double least) {
+        double renewed = RENEWED / plant.carried().turnover;
+        return Math.max(least, Math.min(Math.min(MOST, renewed), PATIENCE * (time - steadySince)));
     }
 }

@@ -175,7 +175,21 @@ final class VesselBalance {
     double along(double[] f, double[] d) {
         double sum = 0;
         for (int v = 0; v < count; v++) {
-            sum += (f[v] + frozen[v] * off[v]) / (1 + frozen[v] * dt * rows[v].boil) * d[v];
+            sum += both(v, f) * d[v];
+        }
+        return sum;
+    }
+
+    /** Both balances of a vessel as one [kg/s]. */
+    private double both(int v, double[] f) {
+        return (f[v] + frozen[v] * off[v]) / (1 + frozen[v] * dt * rows[v].boil);
+    }
+
+    /** Sum of the imbalances [kg/s]. */
+    double size(double[] f) {
+        double sum = 0;
+        for (int v = 0; v < count; v++) {
+            sum += Math.abs(both(v, f));
         }
         return sum;
     }

@@ -50,16 +50,20 @@ final class VesselState {
 
     /** Books a stream into the vessel (out of it when {@code mass} is negative). */
     void book(double mass, double airShare, double enthalpy, double saltPerMass) {
-        double left = water + mass * (1 - airShare);
-        missing += Math.max(0, LEAST_WATER - left);
-        water = Math.max(LEAST_WATER, left);
+        water += mass * (1 - airShare);
         air = Math.max(LEAST_AIR, air + mass * airShare);
         energy += mass * enthalpy;
-        salt = Math.max(0, salt + mass * saltPerMass);
+        salt += mass * saltPerMass;
     }
 
-    /** Finds what the content is now; it then follows from masses and temperature alone, as {@link #restored} has it. */
+    /**
+     * Finds what the content is now, all streams booked: of a vessel flushed within a step more may leave than was in it, as
+     * long as enough comes in. It then follows from masses and temperature alone, as {@link #restored} has it.
+     */
     void settle() {
+        missing = Math.max(0, LEAST_WATER - water);
+        water = Math.max(LEAST_WATER, water);
+        salt = Math.max(0, salt);
         flash.solve(water, energy, air, flash.temperature());
         flash.at(water, air, flash.temperature());
     }
@@ -71,7 +75,6 @@ final class VesselState {
 
     /** Tells the water solver what is in here, held at the temperature the heat step found, some steam already felt in it. */
     void tell(double heated, double steam) {
-        missing = 0;
         row.last = flash.pressure();
         row.at(water, air, heated, flash.capacity(), steam);
     }
@@ -99,8 +102,15 @@ final class VesselState {
         mostAir = gas * dt > spare ? spare / (gas * dt) : 1;
     }
 
-    double liquidEnergy() {
-        return s[Saturation.LIQUID_ENERGY];
+    /**
+     * Energy that a kilogram more takes up here at an unchanged temperature [J/kg]: water where there is water, gas as it is
+     * where all has boiled away. Among water, that of air is too little to count.
+     */
+    double energyPerMass(double airShare) {
+        if (!flash.isDry()) {
+            return (1 - airShare) * s[Saturation.LIQUID_ENERGY];
+        }
+        return (1 - airShare) * s[Saturation.VAPOUR_ENERGY] + airShare * CV_AIR * (flash.temperature() - ZERO);
     }
 
     double liquidEnthalpy() {

@@ -34,6 +34,14 @@ class HydraulicsTest {
         assertThat(worst).as("imbalance of a node [kg/s]").isLessThan(1e-9 * 8);
     }
 
+    @Test
+    void fewStatesNeedTheSlowWay() {
+        AnyState any = new AnyState(4000, 3);
+        // 190 and 100 when F·d alone chose the length of every step
+        assertThat(any.fallbacks).isLessThan(40);
+        assertThat(any.iterations(0.99)).isLessThan(75);
+    }
+
     /** Largest imbalance over nodes that hold nothing; what the lines took up is shared out over them. */
     private static double worstNode(TwinNetwork net, double[] x, double takenUp) {
         double[] sum = new double[100];

@@ -31,11 +31,15 @@ class NightTest {
     }
 
     private static void looksTheSame(Machine machine) {
+        looksTheSame(machine, 30);
+    }
+
+    private static void looksTheSame(Machine machine, double every) {
         Run slept = begun(machine);
         slept.pass(NIGHT);
         Run watched = begun(machine);
-        for (int k = 0; k < NIGHT / 30; k++) {
-            watched.pass(30);
+        for (int k = 0; k < NIGHT / every; k++) {
+            watched.pass(every);
         }
         assertThat(slept.stepper().steps()).isLessThan(watched.stepper().steps() / 2);
         Map<String, Double> expected = readings(watched);
@@ -55,5 +59,15 @@ class NightTest {
     @Test
     void whenSomethingDripsAllNight() {
         looksTheSame(Installed.broken(machine, "tank-hose:end leaks=0.1"));
+    }
+
+    @Test
+    void whenABurstHoseRunsAllNight() {
+        looksTheSame(
+                Installed.broken(
+                        MachineFile.bundled("exchanger-two-group", Kinds.declarations())
+                                .newest(),
+                        "mains-hose:burst"),
+                1);
     }
 }
