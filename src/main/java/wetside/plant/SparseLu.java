@@ -11,6 +11,9 @@ final class SparseLu {
     private final int n;
     private final int[] position;
     private final int[][] later;
+    /** Places in {@link #a} that may hold something. */
+    private final int[] used;
+
     private final double[] b;
 
     /**
@@ -29,6 +32,20 @@ final class SparseLu {
             coupled[pair[1]][pair[0]] = true;
         }
         order(coupled);
+        used = used();
+    }
+
+    private int[] used() {
+        int[] places = new int[n * n];
+        int count = 0;
+        for (int k = 0; k < n; k++) {
+            places[count++] = k * n + k;
+            for (int j : later[k]) {
+                places[count++] = k * n + j;
+                places[count++] = j * n + k;
+            }
+        }
+        return Arrays.copyOf(places, count);
     }
 
     /** Fewest neighbours first; what is eliminated couples its neighbours. */
@@ -82,7 +99,9 @@ final class SparseLu {
     }
 
     void clear() {
-        Arrays.fill(a, 0);
+        for (int place : used) {
+            a[place] = 0;
+        }
     }
 
     /** Solves a x = −f; destroys a. False when a pivot is not positive. */
