@@ -157,13 +157,11 @@ public final class ToldBench {
                 what, apart / n, first / n, three / n, log / n);
     }
 
-    /** With the causes that hold at least a two-hundredth simulated. */
+    /** With the causes in play simulated. */
     private Posterior closer(Library library, Posterior posterior) {
         Signatures s = library.signatures();
-        for (int c = 0; c < s.causes(); c++) {
-            if (posterior.share(c) >= 0.005) {
-                s = s.with(c, truth.signatures().rows(c), draws);
-            }
+        for (int c : Session.inPlay(posterior, s.causes())) {
+            s = s.with(c, truth.signatures().rows(c), draws);
         }
         return Session.inference(library.with(s), Observations.none()).posterior(posterior.observations());
     }

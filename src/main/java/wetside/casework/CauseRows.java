@@ -1,12 +1,11 @@
 package wetside.casework;
 
-import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.Collection;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Set;
 import java.util.function.BooleanSupplier;
+import java.util.function.IntPredicate;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import wetside.diagnosis.Question;
@@ -14,12 +13,19 @@ import wetside.machine.Machine;
 import wetside.run.Draws;
 
 /**
- * The rows of one cause: a severe draw run whole to find where it is felt, further ones only there, until those simulated
- * tell the others ({@link EstimatedDraws}) or as many are simulated as are wanted.
+ * The rows of one cause: a severe draw run whole to find where it is felt, a few others of the first block only there, further
+ * ones only in routines some reading of which those cannot tell ({@link EstimatedDraws}); or as many as are wanted wherever it
+ * is felt.
  */
 final class CauseRows {
+    /** So many draws are simulated at least. */
+    static final int LEAST = 5;
     /** From so many simulated draws the others are told, sound or not. */
     private static final int MOST_FOR_SOUNDNESS = 16;
+    /** From a block on, share of the questions felt that may be told badly. */
+    private static final double BADLY = 0.3;
+    /** Draws of a block by rank of severity, the severest 0, in the order they are simulated: the first span them all. */
+    private static final int[] SPREAD = {0, 4, 7, 2, 6, 1, 5, 3};
 
     private final Casework casework;
     private final int cause;
@@ -31,9 +37,12 @@ final class CauseRows {
     private final BooleanSupplier stopped;
 
     private final float[] rows;
+    private final int[] severestFirst;
     private int simulated;
-    private int[] scouts = {};
     private boolean[] felt;
+    /** For each question in how many draws it was simulated before its routine was left out; 0 while it is not. */
+    private final int[] left;
+
     private boolean told;
     private Casework spared;
 
@@ -42,7 +51,8 @@ final class CauseRows {
      * @param drawn     the machines of all draws wanted
      * @param whole     what they read when nothing is wrong; of the first block before {@link #scout}, of all before {@link
      *     #tell}
-     * @param have      rows there are, the first {@code simulated} of them simulated
+     * @param have      rows there are
+     * @param simulated how many of them were, in {@link #order}
      * @param stopped   whether to leave off
      */
     CauseRows(
@@ -62,8 +72,12 @@ final class CauseRows {
         questions = casework.askings().stream().map(Asking::question).toList();
         width = questions.size();
         this.simulated = Math.min(simulated, drawn.size());
+        left = new int[width];
+        severestFirst = severestFirst();
         rows = whole.clone();
-        System.arraycopy(have, 0, rows, 0, this.simulated * width);
+        for (int k : run(this.simulated)) {
+            System.arraycopy(have, k * width, rows, k * width, width);
+        }
     }
 
     int cause() {
@@ -88,29 +102,68 @@ final class CauseRows {
         return rows;
     }
 
-    /** How many draws are simulated: the first ones. */
+    /** How many draws are simulated wherever the cause is felt: the first of {@link #order}. */
     int simulated() {
-        return simulated;
+        return Arrays.stream(left).filter(n -> n > 0).min().orElse(simulated);
     }
 
     /** Simulates what it takes to tell the draws that are not simulated, and tells them. */
     void tell(int wanted) {
-        if (simulated < Draws.BLOCK) {
-            firstBlock();
-        }
+        scout();
         EstimatedDraws others = new EstimatedDraws(questions, whole, severities());
         while (!stopped.getAsBoolean()) {
-            int[] run = IntStream.range(0, simulated).toArray();
-            boolean[] felt = felt(simulated);
-            boolean enough =
-                    simulated >= wanted && (simulated >= MOST_FOR_SOUNDNESS || others.isSound(rows, run, felt));
-            if (enough || simulated >= drawn.size()) {
-                others.fill(rows, run, felt);
+            felt();
+            int[][] runs = runs();
+            boolean[] badly = others.badlyTold(rows, runs, felt);
+            if (simulated >= drawn.size() || simulated >= Math.max(wanted, LEAST) && isEnough(badly)) {
+                others.fill(rows, runs, felt);
                 told = true;
                 return;
             }
-            upTo(simulated + Draws.BLOCK);
+            if (simulated >= Math.max(wanted, LEAST)) {
+                leaveOut(badly);
+            }
+            upTo(simulated < LEAST ? LEAST : simulated < Draws.BLOCK ? Draws.BLOCK : simulated + Draws.BLOCK);
         }
+    }
+
+    private boolean isEnough(boolean[] badly) {
+        long bad = IntStream.range(0, width)
+                .filter(q -> badly[q] && left[q] == 0)
+                .count();
+        long asked = IntStream.range(0, width).filter(q -> felt[q]).count();
+        return bad <= (simulated < Draws.BLOCK ? 0 : Math.max(1, BADLY * asked)) || simulated >= MOST_FOR_SOUNDNESS;
+    }
+
+    /** From now on leaves out routines of which the draws there are tell every reading felt. */
+    private void leaveOut(boolean[] badly) {
+        Set<String> on = routines(q -> badly[q] && left[q] == 0);
+        for (int q = 0; q < width; q++) {
+            if (felt[q] && left[q] == 0 && !on.contains(routine(q))) {
+                left[q] = simulated;
+            }
+        }
+        spare();
+    }
+
+    /** For each question the draws in which it was simulated. */
+    private int[][] runs() {
+        int[][] runs = new int[width][];
+        int[] all = run(simulated);
+        for (int q = 0; q < width; q++) {
+            runs[q] = left[q] == 0 ? all : run(left[q]);
+        }
+        return runs;
+    }
+
+    /** The first draws that are simulated, sorted. */
+    private int[] run(int draws) {
+        return IntStream.range(0, draws).map(this::order).sorted().toArray();
+    }
+
+    /** Which draw is simulated at a place: those of the first block so that the first few span the severities, then as they come. */
+    private int order(int place) {
+        return severestFirst.length == Draws.BLOCK && place < Draws.BLOCK ? severestFirst[SPREAD[place]] : place;
     }
 
     private double[] severities() {
@@ -126,37 +179,27 @@ final class CauseRows {
      * when it is felt nowhere.
      */
     void scout() {
-        if (simulated == 0 && scouts.length == 0) {
-            int[] severestFirst = severestFirst();
-            int block = severestFirst.length;
-            run(casework, severestFirst[0]);
-            spare(block);
-            int middling = severestFirst[block / 2];
-            if (isFelt()) {
-                sparingly(middling, block);
-            } else {
-                run(casework, middling);
-                spare(block);
-            }
-            scouts = stopped.getAsBoolean() ? scouts : new int[] {severestFirst[0], middling};
+        if (simulated > 0) {
+            return;
         }
+        glance();
+        if (simulated == 1) {
+            run(casework, order(1));
+            simulated = 2;
+            spare();
+        }
+        simulated = stopped.getAsBoolean() ? 0 : simulated;
     }
 
     /** Runs the severest draw of the first block, and where the cause is felt in it a middling one. */
     void glance() {
-        int[] severestFirst = severestFirst();
-        run(casework, severestFirst[0]);
-        spare(severestFirst.length);
-        scouts = new int[] {severestFirst[0]};
-        if (isFelt()) {
-            int middling = severestFirst[severestFirst.length / 2];
-            run(spared, middling);
-            scouts = new int[] {severestFirst[0], middling};
+        run(casework, order(0));
+        simulated = 1;
+        spare();
+        if (IntStream.range(0, width).anyMatch(q -> felt[q])) {
+            sparingly(order(1));
+            simulated = 2;
         }
-    }
-
-    private boolean isFelt() {
-        return IntStream.range(0, width).anyMatch(q -> felt[q]);
     }
 
     private int[] severestFirst() {
@@ -167,58 +210,49 @@ final class CauseRows {
                 .toArray();
     }
 
-    /** The first block, as far as it can be told from the scouts. */
+    /** The first block, as far as it can be told from what is simulated. */
     float[] early() {
-        float[] block = Arrays.copyOf(rows, Math.min(Draws.BLOCK, drawn.size()) * width);
-        if (simulated < Draws.BLOCK) {
-            double[] severities = Arrays.copyOf(severities(), block.length / width);
-            new EstimatedDraws(questions, whole, severities)
-                    .fill(block, Arrays.stream(scouts).sorted().toArray(), felt(block.length / width));
+        int draws = Math.min(Draws.BLOCK, drawn.size());
+        float[] block = Arrays.copyOf(rows, draws * width);
+        if (simulated < draws) {
+            new EstimatedDraws(questions, whole, Arrays.copyOf(severities(), draws)).fill(block, runs(), felt());
         }
         return block;
-    }
-
-    private void firstBlock() {
-        scout();
-        if (stopped.getAsBoolean()) {
-            return;
-        }
-        int block = Math.min(Draws.BLOCK, drawn.size());
-        spare(block);
-        for (int k = simulated; k < block; k++) {
-            int draw = k;
-            if (Arrays.stream(scouts).noneMatch(s -> s == draw)) {
-                sparingly(k, block);
-            }
-        }
-        simulated = stopped.getAsBoolean() ? simulated : block;
     }
 
     /** Simulates further draws where the cause is felt. */
     void upTo(int draws) {
         if (spared == null) {
-            spare(simulated);
+            spare();
         }
         int end = Math.min(draws, drawn.size());
-        for (int k = simulated; k < end; k++) {
-            sparingly(k, k);
+        while (simulated < end && !stopped.getAsBoolean()) {
+            sparingly(order(simulated));
+            simulated += stopped.getAsBoolean() ? 0 : 1;
         }
-        simulated = stopped.getAsBoolean() ? simulated : end;
     }
 
-    /** From now on runs only what leads to where some of the first draws feel the cause. */
-    private void spare(int draws) {
-        felt = felt(draws);
-        spared = casework.reading(readings(felt));
+    /** From now on runs only what leads to where some of the simulated draws feel the cause, less what is left out. */
+    private void spare() {
+        felt();
+        spareFelt();
+    }
+
+    private void spareFelt() {
+        List<Integer> on = IntStream.range(0, width)
+                .filter(q -> felt[q] && left[q] == 0)
+                .boxed()
+                .toList();
+        spared = casework.reading(Footprint.readings(casework, on));
     }
 
     /**
      * A draw that feels the cause in a routine where none did before, or plainly in a reading that did not, is looked at
      * whole: it may be felt anywhere.
      */
-    private void sparingly(int k, int draws) {
+    private void sparingly(int k) {
         run(spared, k);
-        Set<String> known = routines();
+        Set<String> known = routines(q -> felt[q]);
         boolean elsewhere = false;
         for (int q = 0; q < width; q++) {
             float here = rows[k * width + q];
@@ -230,14 +264,14 @@ final class CauseRows {
         }
         if (elsewhere) {
             run(casework, k);
-            spare(Math.max(draws, k + 1));
+            feel(k);
+            spareFelt();
         }
     }
 
-    /** The routines in which the cause is felt, as far as is known. */
-    private Set<String> routines() {
+    private Set<String> routines(IntPredicate which) {
         return IntStream.range(0, width)
-                .filter(q -> felt[q])
+                .filter(which)
                 .mapToObj(this::routine)
                 .collect(Collectors.toSet());
     }
@@ -256,25 +290,18 @@ final class CauseRows {
         }
     }
 
-    /** Questions some of the first draws answer otherwise than the same machine does when nothing is wrong. */
-    private boolean[] felt(int draws) {
-        boolean[] felt = new boolean[width];
-        for (int q = 0; q < width; q++) {
-            for (int k = 0; k < draws && !felt[q]; k++) {
-                felt[q] = Footprint.differs(questions.get(q), whole[k * width + q], rows[k * width + q]);
-            }
+    /** Questions some simulated draw answers otherwise than the same machine does when nothing is wrong. */
+    private boolean[] felt() {
+        felt = new boolean[width];
+        for (int k : run(simulated)) {
+            feel(k);
         }
         return felt;
     }
 
-    /** The readings of every routine a felt question belongs to, and of the routines that lead there. */
-    private Collection<String> readings(boolean[] felt) {
-        List<Integer> some = new ArrayList<>();
+    private void feel(int k) {
         for (int q = 0; q < width; q++) {
-            if (felt[q]) {
-                some.add(q);
-            }
+            felt[q] |= Footprint.differs(questions.get(q), whole[k * width + q], rows[k * width + q]);
         }
-        return Footprint.readings(casework, some);
     }
 }

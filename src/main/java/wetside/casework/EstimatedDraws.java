@@ -15,9 +15,9 @@ import wetside.diagnosis.Question;
  * word     the donor's where the fault changed it there, else that of the whole machine of the draw
  * </pre>
  *
- * The donor is the simulated draw nearest in severity; all its leftovers travel together, so that readings which stray
- * together still do. Where readings of simulated draws cannot be told from the other simulated draws, {@link #isSound} says
- * so and more has to be simulated.
+ * The donor is the simulated draw nearest in severity; its leftovers travel together, so that readings which stray
+ * together still do. Where readings of simulated draws cannot be told from the other simulated draws, {@link
+ * #badlyTold} says so and more has to be simulated.
  */
 final class EstimatedDraws {
     /** Miss of a number that matters: in standard deviations of its instrument, and as a share of how far readings spread. */
@@ -26,8 +26,6 @@ final class EstimatedDraws {
     private static final double OF_SPREAD = 0.6;
     /** Share of simulated draws whose word may be missed. */
     private static final double MISTAKEN = 0.4;
-    /** Share of the questions felt that may be told badly. */
-    private static final double BADLY = 0.3;
 
     private final List<Question> questions;
     private final float[] healthy;
@@ -45,13 +43,17 @@ final class EstimatedDraws {
         width = questions.size();
     }
 
-    /** Whether most questions felt can be told from the simulated draws. */
-    boolean isSound(float[] rows, int[] simulated, boolean[] felt) {
-        long asked = IntStream.range(0, width).filter(q -> felt[q]).count();
-        long badly = IntStream.range(0, width)
-                .filter(q -> felt[q] && !isSound(rows, simulated, q))
-                .count();
-        return badly <= Math.max(1, BADLY * asked);
+    /**
+     * Which of the questions felt cannot be told from the draws simulated of each.
+     *
+     * @param simulated for each question the draws in which it was
+     */
+    boolean[] badlyTold(float[] rows, int[][] simulated, boolean[] felt) {
+        boolean[] badly = new boolean[width];
+        for (int q = 0; q < width; q++) {
+            badly[q] = felt[q] && !isSound(rows, simulated[q], q);
+        }
+        return badly;
     }
 
     private boolean isSound(float[] rows, int[] simulated, int q) {
@@ -103,27 +105,28 @@ final class EstimatedDraws {
         return best;
     }
 
-    /** Writes every draw that is not simulated; where nothing is felt it reads as on the whole machine. */
-    void fill(float[] rows, int[] simulated, boolean[] felt) {
-        Told[] told = new Told[width];
+    /** Writes every reading that is not simulated; where nothing is felt it reads as on the whole machine. */
+    void fill(float[] rows, int[][] simulated, boolean[] felt) {
         for (int q = 0; q < width; q++) {
-            if (felt[q] && questions.get(q).answering() instanceof Answering.Number) {
-                told[q] = told(rows, simulated, q);
+            boolean number = questions.get(q).answering() instanceof Answering.Number;
+            Told told = felt[q] && number ? told(rows, simulated[q], q) : null;
+            boolean[] known = new boolean[severity.length];
+            for (int j : simulated[q]) {
+                known[j] = true;
+            }
+            for (int k = 0; k < severity.length; k++) {
+                if (!known[k]) {
+                    rows[k * width + q] = felt[q] ? told(rows, simulated[q], told, k, q) : healthy[k * width + q];
+                }
             }
         }
-        boolean[] known = new boolean[severity.length];
-        for (int j : simulated) {
-            known[j] = true;
-        }
-        for (int k = 0; k < severity.length; k++) {
-            int donor = known[k] ? k : nearest(k, simulated, -1);
-            for (int q = 0; q < width && !known[k]; q++) {
-                float whole = healthy[k * width + q];
-                boolean plain = told[q] == null || Float.isNaN(whole) || !told[q].knows(donor);
-                rows[k * width + q] =
-                        !felt[q] ? whole : plain ? plainly(rows, donor, k, q) : told[q].at(severity[k], whole, donor);
-            }
-        }
+    }
+
+    private float told(float[] rows, int[] simulated, Told told, int k, int q) {
+        float whole = healthy[k * width + q];
+        int donor = nearest(k, simulated, -1);
+        boolean plain = told == null || Float.isNaN(whole) || !told.knows(donor);
+        return plain ? plainly(rows, donor, k, q) : told.at(severity[k], whole, donor);
     }
 
     /** How a number follows severity; null when too few draws have one. */

@@ -93,7 +93,7 @@ public final class LibraryBuild {
         Signatures s = library.signatures();
         return s.causes() > 0
                 && s.draws(0) >= wanted
-                && simulated(s) >= (allSimulated || wanted <= FEW ? wanted : Draws.BLOCK);
+                && simulated(s) >= (allSimulated || wanted <= FEW ? wanted : CauseRows.LEAST);
     }
 
     /** Draws simulated of every cause at least. */
@@ -132,7 +132,9 @@ public final class LibraryBuild {
     /** Block by block, none told from others; what was, is begun anew. */
     private Library simulated(
             int wanted, Library start, Consumer<Library> ready, Consumer<Library> some, ExecutorService workers) {
-        int have = simulated(start.signatures());
+        int least = simulated(start.signatures());
+        // fewer than a block of told ones are not the first of it
+        int have = least < Draws.BLOCK && least < start.signatures().draws(0) ? 0 : least;
         Library library = start.signatures().draws(0) == have ? start : start.with(first(start.signatures(), have));
         while (have < wanted && !stopped) {
             int more = have < Draws.BLOCK ? FIRST : Draws.BLOCK;
@@ -361,7 +363,14 @@ public final class LibraryBuild {
 
     private List<CauseRows> begun(Signatures s, Collection<Integer> causes, List<Machine> drawn, float[] whole) {
         return causes.stream()
-                .map(c -> new CauseRows(casework, c, drawn, whole, s.rows(c), s.simulated(c), () -> stopped))
+                .map(c -> new CauseRows(
+                        casework,
+                        c,
+                        drawn,
+                        whole,
+                        s.rows(c),
+                        s.draws(c) < Draws.BLOCK ? 0 : s.simulated(c),
+                        () -> stopped))
                 .toList();
     }
 

@@ -8,10 +8,12 @@ import wetside.kind.Fault;
 import wetside.kind.Kinds;
 import wetside.machine.Component;
 import wetside.machine.Machine;
+import wetside.procedure.Procedure;
+import wetside.run.Scenario;
 
 /**
  * What a stored library belongs to: every value and tolerance of the machine as installed, how it is joined, what the kinds
- * declare, all procedures, and the build of the program.
+ * declare, what all procedures do and read, and the code of the program. How anything is worded is no part of it.
  *
  * @param name file name without ending
  * @param hash of everything it was computed from
@@ -24,10 +26,23 @@ public record LibraryKey(String name, String hash) {
         for (Component c : machine.components()) {
             part(c, all);
         }
-        casework.askings().forEach(a -> all.append(a.procedure()).append('\n'));
+        casework.routines().values().forEach(r -> routine(r, all));
+        casework.askings().forEach(a -> asking(a, all));
         String hash = sha256(all.toString());
         return new LibraryKey(
                 machine.identity().id().replaceAll("[^A-Za-z0-9-]", "_") + "-" + hash.substring(0, 16), hash);
+    }
+
+    /** What is done; how it is said changes no reading. */
+    private static void routine(Scenario r, StringBuilder all) {
+        all.append(r.name()).append(r.from()).append(r.steps()).append('\n');
+    }
+
+    /** What is read and how it is answered. */
+    private static void asking(Asking a, StringBuilder all) {
+        Procedure p = a.procedure();
+        all.append(p.id()).append(p.routine()).append(p.reading()).append(p.answer());
+        all.append(a.question().answering()).append('\n');
     }
 
     /** Of the causes of the same library that were simulated more closely. */

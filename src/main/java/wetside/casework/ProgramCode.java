@@ -32,6 +32,9 @@ public final class ProgramCode {
             "wetside/judging/",
             "META-INF/");
 
+    /** What a library's key has of its own, as far as signatures depend on it: machines, procedures, and words of kinds. */
+    private static final List<String> DATA = List.of("wetside/machines/", "wetside/procedures/", "wetside/kind/");
+
     private static String code;
 
     private ProgramCode() {}
@@ -84,7 +87,8 @@ public final class ProgramCode {
     private static boolean takesPart(String name) {
         return name.startsWith("wetside/")
                 && !name.endsWith("/")
-                && LOOK_ONLY.stream().noneMatch(name::startsWith);
+                && LOOK_ONLY.stream().noneMatch(name::startsWith)
+                && (name.endsWith(".class") || DATA.stream().noneMatch(name::startsWith));
     }
 
     private static String sum(TreeMap<String, Long> sums) {

@@ -31,9 +31,9 @@ public final class Session {
 
     private static final int MOST_NAMED = 5;
     /** Causes below this share are not simulated more closely. */
-    private static final double IN_PLAY = 0.005;
+    private static final double IN_PLAY = 0.002;
 
-    private static final int MOST_IN_PLAY = 24;
+    private static final int MOST_IN_PLAY = 32;
     /** From this share on the best cause is treated as found. */
     private static final double FOUND = 0.8;
 
@@ -151,8 +151,8 @@ public final class Session {
 
     /** From single causes only: pairs are for {@link #tryPairs} to add, so that what was believed before leaves no trace. */
     private void believe() {
-        alone = singles.posterior(Earlier.observed(observations, earlier));
-        posterior = alone;
+        alone = null;
+        posterior = null;
         tried = List.of();
         advice = null;
         evidence = null;
@@ -160,12 +160,12 @@ public final class Session {
 
     /** Pairs of causes worth running: none while single causes leave nothing odd. */
     public List<PairSearch.Pair> pairsWorth() {
-        return pairs.worth(posterior);
+        return pairs.worth(posterior());
     }
 
     /** Runs pairs on the twin and lets them stand beside the single causes until something else is learnt. */
     public void tryPairs(List<PairSearch.Pair> worth) {
-        posterior = alone.beside(pairs.with(singles.library(), worth));
+        posterior = alone().beside(pairs.with(singles.library(), worth));
         tried = List.copyOf(worth);
         advice = null;
         evidence = null;
@@ -207,20 +207,31 @@ public final class Session {
     }
 
     public Posterior posterior() {
+        if (posterior == null) {
+            posterior = alone();
+        }
         return posterior;
+    }
+
+    /** From single causes only; worked out when somebody asks, since answers often come several at once. */
+    private Posterior alone() {
+        if (alone == null) {
+            alone = singles.posterior(Earlier.observed(observations, earlier));
+        }
+        return alone;
     }
 
     /** Reasons; worked out once for what is known. */
     public Evidence evidence() {
         if (evidence == null) {
-            evidence = Evidence.of(posterior);
+            evidence = Evidence.of(posterior());
         }
         return evidence;
     }
 
     /** How well the best cause explains all that was found. */
     public Plausibility plausibility() {
-        return Plausibility.of(posterior, posterior.best().position());
+        return Plausibility.of(posterior(), posterior().best().position());
     }
 
     /** What can be done next; worked out once for what is known. */
@@ -232,7 +243,7 @@ public final class Session {
     }
 
     private Advice advised() {
-        return NextStep.advise(posterior, beginning().after(library(), observations));
+        return NextStep.advise(posterior(), beginning().after(library(), observations));
     }
 
     /** Who comes to the machine, nothing of it open yet. */
@@ -246,7 +257,7 @@ public final class Session {
 
     /** Causes worth naming, the likeliest first: one at least, "something else" may be among them. */
     public List<Posterior.Ranked> leading() {
-        List<Posterior.Ranked> ranking = posterior.ranking();
+        List<Posterior.Ranked> ranking = posterior().ranking();
         int named = 1;
         while (named < MOST_NAMED && ranking.get(named).share() >= WORTH_NAMING) {
             named++;
@@ -258,27 +269,31 @@ public final class Session {
     public List<Integer> inPlay() {
         return observations.size() == 0
                 ? List.of()
-                : posterior.ranking().stream()
-                        .filter(r -> r.share() >= IN_PLAY
-                                && r.position() < casework.candidates().size())
-                        .limit(MOST_IN_PLAY)
-                        .map(Posterior.Ranked::position)
-                        .toList();
+                : inPlay(posterior(), casework.candidates().size());
+    }
+
+    /** The same of any belief, among the first so many causes. */
+    public static List<Integer> inPlay(Posterior posterior, int causes) {
+        return posterior.ranking().stream()
+                .filter(r -> r.share() >= IN_PLAY && r.position() < causes)
+                .limit(MOST_IN_PLAY)
+                .map(Posterior.Ranked::position)
+                .toList();
     }
 
     /** Whether the best cause stands out so far that it is treated as found. */
     public boolean isFound() {
-        return posterior.ranking().get(0).share() >= FOUND;
+        return posterior().ranking().get(0).share() >= FOUND;
     }
 
     /** Whether one of the leading causes explains all that is known. */
     public boolean isExplained() {
         return observations.size() == 0
-                || posterior.ranking().get(0).position() != posterior.somethingElse()
+                || posterior().ranking().get(0).position() != posterior().somethingElse()
                         && leading().stream()
-                                .filter(r -> r.position() != posterior.somethingElse())
+                                .filter(r -> r.position() != posterior().somethingElse())
                                 .anyMatch(r ->
-                                        Plausibility.of(posterior, r.position()).plausible());
+                                        Plausibility.of(posterior(), r.position()).plausible());
     }
 
     /** The best step; but before anything is known nothing is mended: somebody has called and is asked. */
@@ -293,7 +308,7 @@ public final class Session {
 
     /** The likeliest cause a repair removes. */
     public Optional<Candidate> mending(String repair) {
-        return posterior.ranking().stream()
+        return posterior().ranking().stream()
                 .flatMap(r -> candidate(r.position()).stream())
                 .filter(c -> Repair.parts(repair).contains(c.cause().repair().id()))
                 .findFirst();

@@ -5,8 +5,8 @@ import java.util.Arrays;
 /**
  * What every question would read under every cause, draw by draw: one row of all questions per draw, the rows of a
  * cause one after the other. A draw fixes tolerances, settings and severity, so the readings within a row belong
- * together. NaN: not applicable, or not computed. An option is stored as its index. The first draws of a cause were
- * simulated; those after may have been told from them ({@link #simulated}).
+ * together. NaN: not applicable, or not computed. An option is stored as its index. Some draws of a cause were
+ * simulated; the others may have been told from them ({@link #simulated}).
  *
  * <p>Immutable; {@link #with} shares all rows it does not replace, so a library can sharpen while somebody reads an
  * older state of it.
@@ -42,7 +42,7 @@ public final class Signatures {
     /**
      * The same.
      *
-     * @param simulated how many draws of each cause were simulated: they come first
+     * @param simulated how many draws of each cause were simulated
      */
     public static Signatures of(int questions, float[][] rows, int[] simulated) {
         for (float[] row : rows) {
@@ -61,7 +61,7 @@ public final class Signatures {
         return with(cause, joined, joined.length / Math.max(1, questions));
     }
 
-    /** With other rows of one cause, the first {@code simulated} of them simulated. The array is not copied. */
+    /** With other rows of one cause, {@code simulated} of them simulated. The array is not copied. */
     public Signatures with(int cause, float[] instead, int simulated) {
         float[][] next = rows.clone();
         next[cause] = instead;
@@ -83,7 +83,7 @@ public final class Signatures {
         return questions == 0 ? 0 : rows[cause].length / questions;
     }
 
-    /** How many draws of a cause were simulated, its first ones; the others were told from them. */
+    /** How many draws of a cause were simulated, in whatever it is felt; the others were told from them. */
     public int simulated(int cause) {
         return simulated[cause];
     }
