@@ -30,7 +30,7 @@ public record Standing(int draws, int fewest, int most, int causes, int whole) {
         return fewest >= draws;
     }
 
-    /** E.g. "128 machines for each cause, 8 to 64 of them simulated, the others told from those". */
+    /** E.g. "128 machines for each cause, 5 to 64 of them simulated, the others told from those". */
     public String words() {
         if (allSimulated()) {
             return draws + " simulated machines for each cause";
