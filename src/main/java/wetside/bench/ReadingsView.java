@@ -121,7 +121,7 @@ public record ReadingsView(
                         e.asking().si(e.low()),
                         e.asking().si(e.high()),
                         e.asking().dimension())
-                : e.isNumber() ? "–" : e.words();
+                : e.isNumber() ? "–" : e.words().replace(" %", "\u00a0%");
         Row row = new Row(
                 e.asking().question().id(),
                 Wording.capital(units.prose(e.asking().question().id())),
