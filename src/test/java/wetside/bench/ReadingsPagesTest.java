@@ -52,6 +52,10 @@ class ReadingsPagesTest {
     @Test
     void theSheetIsGroupedByStateWithABandForEachNumber() {
         assertThat(sheet).contains("<h2>").contains("core-band").contains("Bands: 5 to 95 %");
+        assertThat(sheet).as("lines with nothing to expect").doesNotContain("class=\"reads\"></td>");
+        assertThat(sheet)
+                .as("a share of time is a number, also of a lamp")
+                .contains("<input name=\"heating lamp lit while warming up\"");
     }
 
     @Test
