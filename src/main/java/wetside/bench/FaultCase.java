@@ -43,8 +43,16 @@ public record FaultCase(
     /** A name and value of a form or a link. */
     public record Field(String name, String value) {}
 
-    /** An answer in words. */
-    public record Known(String asked, String said) {}
+    /**
+     * An answer in words.
+     *
+     * @param calledAbout it is the sign there is a job for
+     */
+    public record Known(String asked, String said, boolean calledAbout) {
+        Known(String asked, String said) {
+            this(asked, said, false);
+        }
+    }
 
     /** An earlier reading in words, and when it was taken. */
     public record Earlier(String asked, String said, Instant at) {}
@@ -89,7 +97,8 @@ public record FaultCase(
                 all.add(Observation.stillBad(k.asked()));
             } else if (asking != null) {
                 try {
-                    all.add(Answers.parse(asking, k.said()));
+                    Observation o = Answers.parse(asking, k.said());
+                    all.add(k.calledAbout() ? o.complaint() : o);
                 } catch (Answers.NotAnAnswer e) {
                     // the procedure has changed since; listed, but it says nothing
                     continue;

@@ -30,10 +30,10 @@ final class FaultCases {
     FaultCase ofJob(Context context) {
         Job job = Numbers.job(workshop, context);
         RegisteredMachine machine = workshop.register().machine(job.machineId());
-        List<FaultCase.Known> known = workshop.answered().standing(job.id()).stream()
-                .map(FaultCases::known)
-                .toList();
         Outcomes.Wanted wanted = workshop.outcomes().wanted(job.id());
+        List<FaultCase.Known> known = workshop.answered().standing(job.id()).stream()
+                .map(a -> known(a, wanted.complaint()))
+                .toList();
         String complaint = known.stream().anyMatch(k -> k.asked().equals(wanted.complaint())) ? "" : wanted.complaint();
         boolean narrowed = !given(context, FaultNormal.FIELD).equals(FaultNormal.WITHOUT);
         return new FaultCase(
@@ -67,8 +67,8 @@ final class FaultCases {
                 workshop.clock().instant());
     }
 
-    private static FaultCase.Known known(Answer answer) {
-        return new FaultCase.Known(answer.asked(), answer.said());
+    private static FaultCase.Known known(Answer answer, String sign) {
+        return new FaultCase.Known(answer.asked(), answer.said(), answer.asked().equals(sign));
     }
 
     FaultCase free(Context context) {

@@ -11,6 +11,7 @@ import wetside.diagnosis.Cause;
 import wetside.diagnosis.Library;
 import wetside.diagnosis.Question;
 import wetside.diagnosis.Signatures;
+import wetside.diagnosis.inference.Calls;
 
 /**
  * The routines in which a cause can be felt, judged by the draws there are: where every reading of every draw was what the
@@ -53,15 +54,26 @@ final class Footprint {
     }
 
     /**
-     * The library with no belief in causes that nothing here would ever show, such as the mains of a machine fed from its
-     * tank: whatever is complained of, it is not them.
+     * The library as believed in when somebody has called: every cause counts as far as an owner would notice anything of
+     * it, and not at all where nothing on this installation would ever show it, such as the mains of a machine fed from its
+     * tank. Calls about machines that work stay as many as they are.
      */
-    static Library withoutSilent(Library library) {
+    static Library called(Library library) {
+        Calls calls = new Calls(library);
+        double[] chance = new double[library.causes().size()];
+        double before = 0;
+        double after = 0;
+        for (int c = 1; c < chance.length; c++) {
+            double weight = library.causes().get(c).weight();
+            chance[c] = isHeard(library, c) ? calls.chance(c) : 0;
+            before += weight;
+            after += weight * chance[c];
+        }
         List<Cause> causes = new ArrayList<>();
-        for (int c = 0; c < library.causes().size(); c++) {
+        for (int c = 0; c < chance.length; c++) {
             Cause cause = library.causes().get(c);
-            boolean heard = c == 0 || isHeard(library, c);
-            causes.add(heard ? cause : new Cause(cause.id(), cause.words(), 0, cause.component(), cause.repair()));
+            double weight = c == 0 || after == 0 ? cause.weight() : cause.weight() * chance[c] * before / after;
+            causes.add(new Cause(cause.id(), cause.words(), weight, cause.component(), cause.repair()));
         }
         return new Library(causes, library.questions(), library.signatures());
     }

@@ -97,15 +97,15 @@ public final class Session {
 
     /** What a library's signatures say, made ready; causes nothing would ever show are left out. */
     public static Inference inference(Library library, Observations earlier) {
-        return Inference.of(Earlier.columns(Footprint.withoutSilent(library), earlier));
+        return Inference.of(Earlier.columns(Footprint.called(library), earlier)).called();
     }
 
     /** Goes on with a library of more draws. */
     public void sharpen(Library library) {
         this.library = library;
-        shipped = Footprint.withoutSilent(library);
+        shipped = Footprint.called(library);
         Library rated = rates.apply(shipped);
-        singles = Inference.of(earlier.size() == 0 ? rated : Earlier.columns(rated, earlier));
+        singles = Inference.of(earlier.size() == 0 ? rated : Earlier.columns(rated, earlier)).called();
         believe();
     }
 

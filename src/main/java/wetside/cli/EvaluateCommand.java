@@ -3,8 +3,6 @@ package wetside.cli;
 import java.util.Arrays;
 import java.util.List;
 import java.util.concurrent.Callable;
-import java.util.concurrent.CountDownLatch;
-import java.util.concurrent.TimeUnit;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -17,6 +15,7 @@ import wetside.judging.Evaluation;
 import wetside.judging.Policy;
 import wetside.judging.Verdict;
 import wetside.judging.World;
+import wetside.machine.MachineFile;
 import wetside.machine.Wording;
 import wetside.procedure.Procedures;
 import wetside.run.Draws;
@@ -28,18 +27,19 @@ import wetside.run.Draws;
         versionProvider = Build.class,
         description = {
             "Judge the diagnosis: jobs with hidden causes, worked through until fixed.",
-            "Ctrl-C ends it early and shows what there is."
+            "Ctrl-C ends it and shows what there is by then."
         })
 final class EvaluateCommand implements Callable<Integer> {
     private static final int MOST_CASES = 100_000;
+    private static final String ALL = "all";
 
     private final Console console;
 
     @Parameters(
-            index = "0",
+            arity = "1..*",
             paramLabel = "MACHINE",
-            description = "a machine file, or the name of a machine that comes with Wetside")
-    private String name;
+            description = "machine files, or names of machines that come with Wetside; all for each of these")
+    private List<String> names;
 
     @Mixin
     private MachineChoice choice;
@@ -56,6 +56,12 @@ final class EvaluateCommand implements Callable<Integer> {
     @Option(names = "--pairs", paramLabel = "SHARE", description = "share of the faulty machines with two causes (0)")
     private double pairs;
 
+    @Option(
+            names = "--healthy",
+            paramLabel = "SHARE",
+            description = "share of machines with nothing wrong (as believed: 0.3)")
+    private Double healthy;
+
     @Option(names = "--policies", paramLabel = "NAMES", description = "with commas between; all if not said")
     private String policies;
 
@@ -64,6 +70,9 @@ final class EvaluateCommand implements Callable<Integer> {
 
     @Option(names = "--who", paramLabel = "WHO", description = "owner, technician (if not said) or qualified")
     private String who;
+
+    @Option(names = "--courses", description = "tell the jobs gone wrong step by step")
+    private boolean courses;
 
     @Option(names = "--json", description = "for programs, every job included")
     private boolean json;
@@ -78,29 +87,44 @@ final class EvaluateCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         check();
-        OutputFile drawn = svg == null ? null : OutputFile.of("--svg", svg);
         List<Policy> play = policies();
         Who at = People.of(who, Who.TECHNICIAN);
-        Installed installed = choice.installed(name);
-        Casework casework = installed.casework(Procedures.bundled());
-        Library library = draws.bar(console, casework).signing().all(early -> {});
-        Evaluation evaluation =
-                new Evaluation(casework, library, Procedures.bundled(), at, World.USUAL.pairs(pairs), play, seed);
-        CountDownLatch told = new CountDownLatch(1);
-        Thread hook = endEarly(evaluation, told);
-        Verdict verdict = played(evaluation);
-        if (json) {
-            console.result(Json.print(new VerdictJson(verdict, installed, casework, library, seed).whole()));
-        } else {
-            new VerdictText(console, verdict, library).print(installed, cases, draws.number(), seed);
+        List<Installed> machines = machines().stream().map(choice::installed).toList();
+        OutputFile drawn = svg == null ? null : OutputFile.of("--svg", svg);
+        VerdictOutlet outlet = new VerdictOutlet(console, machines.size() > 1, json, courses, drawn);
+        Thread hook = new Thread(outlet::interrupted);
+        Runtime.getRuntime().addShutdownHook(hook);
+        try {
+            for (Installed installed : machines) {
+                judge(installed, play, at, outlet);
+            }
+            outlet.end();
+        } finally {
+            forget(hook);
         }
-        if (drawn != null) {
-            drawn.write(VerdictText.chart(verdict, installed));
-        }
-        console.printer().flush();
-        told.countDown();
-        forget(hook);
         return 0;
+    }
+
+    private void judge(Installed installed, List<Policy> play, Who at, VerdictOutlet outlet) {
+        Casework casework = installed.casework(Procedures.bundled());
+        outlet.begin(() -> judged(installed, casework, Verdict.none(play, seed)), null);
+        Library library = draws.bar(console, casework).signing().all(early -> {});
+        Evaluation evaluation = new Evaluation(casework, library, Procedures.bundled(), at, world(), play, seed);
+        outlet.begin(() -> judged(installed, casework, evaluation.sofar()), evaluation);
+        outlet.done(judged(installed, casework, played(evaluation)));
+    }
+
+    private World world() {
+        World world = World.USUAL.pairs(pairs);
+        return healthy == null ? world : world.healthy(healthy);
+    }
+
+    private Judged judged(Installed installed, Casework casework, Verdict verdict) {
+        return new Judged(installed, casework, verdict, cases, draws.number(), seed);
+    }
+
+    private List<String> machines() {
+        return names.equals(List.of(ALL)) ? MachineFile.names() : names;
     }
 
     private Verdict played(Evaluation evaluation) {
@@ -124,6 +148,12 @@ final class EvaluateCommand implements Callable<Integer> {
         if (!(pairs >= 0 && pairs <= 1)) {
             throw new BadArgument("--pairs is a share from 0 to 1, not " + pairs);
         }
+        if (healthy != null && !(healthy >= 0 && healthy <= 1)) {
+            throw new BadArgument("--healthy is a share from 0 to 1, not " + healthy);
+        }
+        if (svg != null && machines().size() > 1) {
+            throw new BadArgument("--svg draws one machine, not " + machines().size());
+        }
         if (!(minutes > 0)) {
             throw new BadArgument("--minutes is above 0, not " + minutes);
         }
@@ -144,19 +174,6 @@ final class EvaluateCommand implements Callable<Integer> {
         return Arrays.stream(Policy.values())
                 .filter(p -> p == Policy.PLAN || said.contains(p.word()))
                 .toList();
-    }
-
-    private static Thread endEarly(Evaluation evaluation, CountDownLatch told) {
-        Thread hook = new Thread(() -> {
-            evaluation.stop();
-            try {
-                told.await(60, TimeUnit.SECONDS);
-            } catch (InterruptedException e) {
-                Thread.currentThread().interrupt();
-            }
-        });
-        Runtime.getRuntime().addShutdownHook(hook);
-        return hook;
     }
 
     private static void forget(Thread hook) {

@@ -4,11 +4,6 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
-import wetside.casework.Answers;
-import wetside.casework.Casework;
-import wetside.casework.Installed;
-import wetside.diagnosis.Library;
 import wetside.judging.Belief;
 import wetside.judging.Calibration;
 import wetside.judging.Interval;
@@ -19,25 +14,21 @@ import wetside.judging.Verdict;
 
 /** An evaluation for programs. */
 final class VerdictJson {
+    private final Judged judged;
     private final Verdict verdict;
-    private final Installed installed;
-    private final Casework casework;
-    private final Library library;
-    private final long seed;
 
-    VerdictJson(Verdict verdict, Installed installed, Casework casework, Library library, long seed) {
-        this.verdict = verdict;
-        this.installed = installed;
-        this.casework = casework;
-        this.library = library;
-        this.seed = seed;
+    VerdictJson(Judged judged) {
+        this.judged = judged;
+        verdict = judged.verdict();
     }
 
     Map<String, Object> whole() {
-        Map<String, Object> m = Json.machine(installed);
-        m.put("jobs", verdict.played().size());
-        m.put("seed", seed);
-        m.put("draws", library.signatures().draws(0));
+        Map<String, Object> m = Json.machine(judged.installed());
+        m.put("jobs", judged.jobs());
+        m.put("wanted", judged.wanted());
+        m.put("incomplete", judged.isIncomplete());
+        m.put("seed", judged.seed());
+        m.put("draws", judged.draws());
         Map<String, Object> policies = new LinkedHashMap<>();
         if (!verdict.played().isEmpty()) {
             verdict.policies().forEach(p -> policies.put(p.word(), policy(p)));
@@ -107,11 +98,9 @@ final class VerdictJson {
         m.put("sort", p.job().sort());
         m.put(
                 "truth",
-                p.job().truth().stream().map(c -> library.causes().get(c).id()).toList());
-        m.put(
-                "complaint",
-                step(new Outcome.Step(
-                        p.job().complaint().about(), Optional.of(p.job().complaint()))));
+                p.job().truth().stream()
+                        .map(c -> judged.casework().candidates().get(c).cause().id())
+                        .toList());
         Map<String, Object> outcomes = new LinkedHashMap<>();
         p.outcomes().forEach((policy, o) -> outcomes.put(policy.word(), outcome(o)));
         m.put("outcomes", outcomes);
@@ -125,20 +114,22 @@ final class VerdictJson {
         m.put("questions", o.questions());
         m.put("wrongParts", o.wrongParts());
         m.put("handedOver", o.handedOver());
+        m.put("alarm", o.alarm());
+        m.put("covered", o.first().covered());
         m.put("steps", o.steps().stream().map(this::step).toList());
         m.put("whenDoing", belief(o.first()));
         m.put("inTheEnd", belief(o.last()));
         return m;
     }
 
-    private List<String> step(Outcome.Step s) {
-        return List.of(
-                s.id(),
-                s.answer()
-                        .map(o -> casework.asking(s.id())
-                                .map(a -> Answers.words(a, o))
-                                .orElse("still bad"))
-                        .orElse("mended"));
+    private Map<String, Object> step(Outcome.Step s) {
+        Map<String, Object> m = new LinkedHashMap<>();
+        m.put("id", s.id());
+        m.put("answer", CourseText.answer(s, judged.casework()));
+        m.put("first", s.told());
+        m.put("share", Json.number(s.top()));
+        m.put("shareOfTruth", Json.number(s.ofTruth()));
+        return m;
     }
 
     private static Map<String, Object> belief(Belief b) {

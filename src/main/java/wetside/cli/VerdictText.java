@@ -3,11 +3,7 @@ package wetside.cli;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.stream.Collectors;
-import wetside.casework.Installed;
-import wetside.diagnosis.Library;
 import wetside.drawing.ReliabilityChart;
-import wetside.judging.Belief;
 import wetside.judging.Calibration;
 import wetside.judging.Interval;
 import wetside.judging.Policy;
@@ -19,20 +15,23 @@ final class VerdictText {
     private static final int MOST_MISSES = 12;
 
     private final Console console;
+    private final Judged judged;
     private final Verdict verdict;
-    private final Library library;
+    private final boolean courses;
 
-    VerdictText(Console console, Verdict verdict, Library library) {
+    /** @param courses whether jobs gone wrong are told step by step */
+    VerdictText(Console console, Judged judged, boolean courses) {
         this.console = console;
-        this.verdict = verdict;
-        this.library = library;
+        this.judged = judged;
+        this.courses = courses;
+        verdict = judged.verdict();
     }
 
-    void print(Installed installed, int wanted, int draws, long seed) {
-        console.line(FindingText.heading(installed));
-        int n = verdict.played().size();
-        console.line(n + " jobs" + (n < wanted ? " of " + wanted : "") + ", seed " + seed + ", " + draws
-                + " draws of each cause");
+    void print() {
+        console.line(FindingText.heading(judged.installed()));
+        int n = judged.jobs();
+        console.line(n + " jobs" + (judged.isIncomplete() ? " of " + judged.wanted() : "") + ", seed " + judged.seed()
+                + ", " + judged.draws() + " draws of each cause");
         if (n == 0) {
             console.line("No job was played to its end.");
             return;
@@ -57,7 +56,7 @@ final class VerdictText {
                     hundredth(t.wrongParts()),
                     tenth(t.hazard()),
                     FindingText.percent(t.handedOver()),
-                    percentOrNone(verdict.healthy(p).alarm()));
+                    VerdictSummary.alarms(verdict.healthy(p)));
         }
         section("Until fixed, per job", table);
     }
@@ -122,39 +121,36 @@ final class VerdictText {
                 FindingText.percent(t.covered()));
     }
 
-    /** The jobs whose truth did not stand first in the end: what to mend in the diagnosis. */
+    /** What to mend in the diagnosis. */
     private void misses() {
-        List<Verdict.Played> missed = verdict.played().stream()
-                .filter(p -> !p.outcomes().get(Policy.PLAN).last().right())
-                .toList();
+        List<Verdict.Played> missed = verdict.goneWrong();
         if (missed.isEmpty()) {
             return;
         }
         console.line("");
-        console.line("Not first in the end");
-        for (Verdict.Played p : missed.subList(0, Math.min(MOST_MISSES, missed.size()))) {
-            Belief b = p.outcomes().get(Policy.PLAN).last();
-            String truth = p.job().truth().stream()
-                    .map(c -> library.causes().get(c).id())
-                    .collect(Collectors.joining(" and "));
-            console.text(
-                    "  ",
-                    "job " + p.job().number() + ": " + truth + " (" + FindingText.percent(b.ofTruth()) + ", place "
-                            + b.rank() + "); first stood " + b.told() + " (" + FindingText.percent(b.top()) + ")");
+        console.line("Gone wrong: not first in the end, or a false alarm");
+        CourseText text = new CourseText(console, judged.casework());
+        for (Verdict.Played p : courses ? missed : missed.subList(0, Math.min(MOST_MISSES, missed.size()))) {
+            if (courses) {
+                text.print(p);
+            } else {
+                console.text("  ", CourseText.line(p, judged.casework()));
+            }
         }
-        if (missed.size() > MOST_MISSES) {
-            console.line("  and " + (missed.size() - MOST_MISSES) + " more; --json has them all");
+        if (!courses && missed.size() > MOST_MISSES) {
+            console.line("  and " + (missed.size() - MOST_MISSES) + " more; --courses tells them all, step by step");
         }
     }
 
-    static String chart(Verdict verdict, Installed installed) {
+    static String chart(Judged judged) {
+        Verdict verdict = judged.verdict();
         List<ReliabilityChart.Point> points = verdict.played().isEmpty()
                 ? List.of()
                 : verdict.calibration(Policy.PLAN).bins().stream()
                         .map(b -> new ReliabilityChart.Point(b.n(), b.confidence(), b.right(), b.low(), b.high()))
                         .toList();
         List<String> notes = new ArrayList<>();
-        notes.add(FindingText.heading(installed) + "; " + verdict.played().size() + " jobs");
+        notes.add(FindingText.heading(judged.installed()) + "; " + verdict.played().size() + " jobs");
         if (!verdict.played().isEmpty()) {
             Tally one = verdict.singles(Policy.PLAN);
             notes.add("one cause: first in the end " + FindingText.percent(one.first()) + ", among the first three "
@@ -168,12 +164,8 @@ final class VerdictText {
         return ReliabilityChart.svg("How honest the shares are", points, notes);
     }
 
-    private static String ratio(Interval r) {
+    static String ratio(Interval r) {
         return String.format(Locale.ROOT, "%.2f (%.2f-%.2f)", r.value(), r.low(), r.high());
-    }
-
-    private static String percentOrNone(double share) {
-        return Double.isNaN(share) ? "-" : FindingText.percent(share);
     }
 
     private static String whole(double v) {

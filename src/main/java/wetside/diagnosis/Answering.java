@@ -49,6 +49,11 @@ public sealed interface Answering {
             this(options, errorRate, 0);
         }
 
+        /** The same by somebody who has seen it more than once. */
+        public Choice sure() {
+            return new Choice(options, 0, discrepancy);
+        }
+
         /** Probability that another option is named than the twin has. */
         public double doubt() {
             return 1 - (1 - errorRate) * (1 - discrepancy);

@@ -6,9 +6,11 @@ package wetside.diagnosis;
  * @param kind what sort of thing
  * @param about id of the question, or of the repair for {@link Kind#STILL_BAD}
  * @param value the number read, or the index of the option; 0 where there is none
- * @param by who reported it, empty for the one usual reporter
+ * @param by who reported it, empty for the one usual reporter, {@link #CALLER} for what somebody called about
  */
 public record Observation(Kind kind, String about, double value, String by) implements Comparable<Observation> {
+    /** Reports what there is a job for: of all that an owner noticed, and seen more than once. */
+    public static final String CALLER = "caller";
 
     /** What was learnt. */
     public enum Kind {
@@ -45,6 +47,15 @@ public record Observation(Kind kind, String about, double value, String by) impl
     /** The same, reported by somebody else than the usual reporter. */
     public Observation by(String person) {
         return new Observation(kind, about, value, person);
+    }
+
+    /** The same as what somebody called about. */
+    public Observation complaint() {
+        return by(CALLER);
+    }
+
+    public boolean isComplaint() {
+        return by.equals(CALLER);
     }
 
     /** Index of the option named. */

@@ -2,66 +2,71 @@ package wetside.judging;
 
 import java.util.Comparator;
 import java.util.List;
-import java.util.Map;
 import java.util.SplittableRandom;
+import java.util.stream.IntStream;
 import wetside.diagnosis.Answering;
 import wetside.diagnosis.Library;
 import wetside.diagnosis.Observation;
-import wetside.diagnosis.Question;
-import wetside.diagnosis.Who;
+import wetside.diagnosis.inference.Calls;
 
-/** What an owner calls about: of all that an owner can see, what lies furthest from a machine that works. */
+/**
+ * What an owner calls about: of all that an owner can see and that the cause brought about, what strikes most. Of a machine
+ * with nothing wrong what lies furthest from others like it, or any one thing when nothing does.
+ */
 final class Complaint {
-    /** Standard deviations below which nothing strikes anybody; the owner then tells any one thing. */
-    private static final double STRIKING = 2;
+    /** Standard deviations from which on no tolerance explains it. */
+    private static final double DEAD = 8;
 
     private final Library library;
+    private final Calls calls;
 
     Complaint(Library library) {
         this.library = library;
+        calls = new Calls(library);
     }
 
-    Observation of(Map<String, Observation> answers, SplittableRandom random) {
-        List<Observation> seen = library.questions().stream()
-                .filter(q -> q.effort().allowed(Who.OWNER))
-                .map(q -> answers.get(q.id()))
-                .filter(o -> o != null && o.kind() != Observation.Kind.UNKNOWN)
+    /** Whether anybody would notice anything; answers as they truly are, with the cause and without. */
+    boolean strikes(float[] values, float[] whole) {
+        return calls.strikes(values, 0, whole, 0) >= Calls.STRIKING;
+    }
+
+    /** Whether a machine does what one does that works, as far as an owner can see. */
+    boolean works(float[] whole) {
+        return IntStream.range(0, whole.length).noneMatch(q -> calls.isSeen(q) && calls.oddness(q, whole[q]) >= DEAD);
+    }
+
+    /** What is told of a machine with something wrong. */
+    Observation of(float[] values, float[] whole) {
+        return most(seen(values), values, q -> calls.strikes(q, values[q], whole[q]));
+    }
+
+    /** What is told of a machine with nothing wrong. */
+    Observation of(float[] whole, SplittableRandom random) {
+        List<Integer> seen = seen(whole);
+        boolean odd = seen.stream().anyMatch(q -> calls.oddness(q, whole[q]) >= Calls.STRIKING);
+        return odd || seen.isEmpty()
+                ? most(seen, whole, q -> calls.oddness(q, whole[q]))
+                : said(seen.get(random.nextInt(seen.size())), whole);
+    }
+
+    private List<Integer> seen(float[] values) {
+        return IntStream.range(0, values.length)
+                .filter(q -> calls.isSeen(q) && !Float.isNaN(values[q]))
+                .boxed()
                 .toList();
-        if (seen.isEmpty()) {
-            return Observation.unknown(library.questions().get(0).id());
-        }
-        Observation oddest =
-                seen.stream().max(Comparator.comparingDouble(this::oddness)).orElseThrow();
-        return oddness(oddest) >= STRIKING ? oddest : seen.get(random.nextInt(seen.size()));
     }
 
-    /** How far an answer lies from a machine that works, in standard deviations or what is as rare. */
-    private double oddness(Observation o) {
-        int q = library.question(o.about());
-        Question question = library.questions().get(q);
-        double sum = 0;
-        double square = 0;
-        double same = 0;
-        int n = 0;
-        for (int k = 0; k < library.signatures().draws(0); k++) {
-            float v = library.signatures().value(0, k, q);
-            if (!Float.isNaN(v)) {
-                n++;
-                sum += v;
-                square += v * v;
-                same += (int) v == o.option() ? 1 : 0;
-            }
-        }
-        if (n == 0) {
-            return 0;
-        }
-        if (question.answering() instanceof Answering.Choice choice) {
-            double chance = (same + choice.errorRate()) / (n + 1);
-            return Math.sqrt(-2 * Math.log(Math.min(1, chance)));
-        }
-        double mean = sum / n;
-        double variance = Math.max(0, square / n - mean * mean);
-        return Math.abs(o.value() - mean)
-                / Math.sqrt(variance + ((Answering.Number) question.answering()).variance(mean));
+    private Observation most(List<Integer> seen, float[] values, java.util.function.ToDoubleFunction<Integer> how) {
+        return seen.stream()
+                .max(Comparator.comparingDouble(how))
+                .map(q -> said(q, values))
+                .orElseGet(() -> Observation.unknown(library.questions().get(0).id()));
+    }
+
+    private Observation said(int q, float[] values) {
+        String id = library.questions().get(q).id();
+        return library.questions().get(q).answering() instanceof Answering.Number
+                ? Observation.number(id, values[q])
+                : Observation.choice(id, (int) values[q]);
     }
 }

@@ -55,7 +55,8 @@ final class Course {
         left = new HashSet<>(job.truth());
         this.nothingKnown = nothingKnown;
         this.pairs = pairs;
-        believe(Observations.of(job.complaint()));
+        believe(Observations.of(job.complaint().complaint()));
+        steps.add(step(job.complaint().about(), Optional.of(job.complaint())));
     }
 
     Outcome run() {
@@ -87,8 +88,13 @@ final class Course {
     }
 
     private void learn(String id, Observation observation) {
-        steps.add(new Outcome.Step(id, Optional.of(observation)));
         believe(posterior.observations().with(observation));
+        steps.add(step(id, Optional.of(observation)));
+    }
+
+    private Outcome.Step step(String id, Optional<Observation> answer) {
+        Belief now = Belief.of(posterior, job.truth());
+        return new Outcome.Step(id, answer, now.told(), now.top(), now.ofTruth());
     }
 
     /** From single causes; where they leave something odd, from pairs as well. */
@@ -149,7 +155,7 @@ final class Course {
                     && job.holds(part, tries, causes.get(c).repair().works()));
         }
         if (left.isEmpty()) {
-            steps.add(new Outcome.Step(id, Optional.empty()));
+            steps.add(step(id, Optional.empty()));
             return true;
         }
         learn(id, Observation.stillBad(id));

@@ -4,16 +4,16 @@ import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
-import java.util.TreeMap;
+import java.util.concurrent.ConcurrentSkipListMap;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
-import java.util.concurrent.atomic.AtomicLong;
 import java.util.function.BooleanSupplier;
 import wetside.casework.Casework;
 import wetside.casework.Pairs;
 import wetside.casework.Session;
+import wetside.diagnosis.Cause;
 import wetside.diagnosis.Library;
 import wetside.diagnosis.Observations;
 import wetside.diagnosis.Who;
@@ -30,7 +30,7 @@ public final class Evaluation {
     private final List<String> chart;
     private final List<Policy> policies;
     private final long seed;
-    private final AtomicLong done = new AtomicLong();
+    private final Map<Integer, Verdict.Played> played = new ConcurrentSkipListMap<>();
     private volatile boolean stopped;
 
     /**
@@ -50,18 +50,29 @@ public final class Evaluation {
         nothingKnown = session.posterior().given(Observations.none());
         pairs = session.pairs();
         beginning = session.beginning();
-        jobs = new Jobs(casework, nothingKnown.library(), procedures, world, seed);
+        jobs = new Jobs(casework, byRate(library, nothingKnown.library()), procedures, world, seed);
         chart = new Decision(nothingKnown, beginning).chart();
         this.policies = List.copyOf(policies);
         this.seed = seed;
     }
 
-    /** Jobs played so far. */
-    public long done() {
-        return done.get();
+    /** Causes by their rates, whether noticed or not, but for those that nothing on this installation would show. */
+    private static Library byRate(Library library, Library believed) {
+        List<Cause> causes = new ArrayList<>();
+        for (int c = 0; c < library.causes().size(); c++) {
+            Cause cause = library.causes().get(c);
+            boolean shows = believed.causes().get(c).weight() > 0;
+            causes.add(shows ? cause : new Cause(cause.id(), cause.words(), 0, cause.component(), cause.repair()));
+        }
+        return new Library(causes, library.questions(), library.signatures());
     }
 
-    /** Ends after the jobs at hand. */
+    /** Jobs played so far. */
+    public long done() {
+        return played.size();
+    }
+
+    /** Begins no more jobs. */
     public void stop() {
         stopped = true;
     }
@@ -70,18 +81,18 @@ public final class Evaluation {
     public Verdict play(int cases, BooleanSupplier enough) {
         ExecutorService workers =
                 Executors.newFixedThreadPool(Runtime.getRuntime().availableProcessors());
-        Map<Integer, Future<Verdict.Played>> running = new TreeMap<>();
+        List<Future<?>> running = new ArrayList<>();
         for (int i = 0; i < cases; i++) {
             int number = i;
-            running.put(i, workers.submit(() -> stopped || enough.getAsBoolean() ? null : played(number)));
-        }
-        List<Verdict.Played> played = new ArrayList<>();
-        try {
-            for (Future<Verdict.Played> one : running.values()) {
-                Verdict.Played p = one.get();
-                if (p != null) {
-                    played.add(p);
+            running.add(workers.submit(() -> {
+                if (!stopped && !enough.getAsBoolean()) {
+                    played.put(number, played(number));
                 }
+            }));
+        }
+        try {
+            for (Future<?> one : running) {
+                one.get();
             }
         } catch (InterruptedException e) {
             Thread.currentThread().interrupt();
@@ -90,7 +101,12 @@ public final class Evaluation {
         } finally {
             workers.shutdownNow();
         }
-        return new Verdict(played, policies, seed);
+        return sofar();
+    }
+
+    /** What the jobs played so far say, at any time. */
+    public Verdict sofar() {
+        return new Verdict(List.copyOf(played.values()), policies, seed);
     }
 
     private Verdict.Played played(int number) {
@@ -99,7 +115,6 @@ public final class Evaluation {
         for (Policy policy : policies) {
             outcomes.put(policy, new Course(job, policy, nothingKnown, pairs, beginning, chart).run());
         }
-        done.incrementAndGet();
         return new Verdict.Played(job, outcomes);
     }
 }

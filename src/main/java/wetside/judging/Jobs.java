@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.SplittableRandom;
-import wetside.casework.Asking;
 import wetside.casework.Casework;
 import wetside.diagnosis.Answering;
 import wetside.diagnosis.Library;
@@ -24,6 +23,12 @@ final class Jobs {
     static final String TWO = "two causes";
     static final String HEALTHY = "nothing wrong";
 
+    /** Causes drawn until one is noticed; then any will do. */
+    private static final int PATIENCE = 60;
+
+    /** To the number of another machine when one is not used. */
+    private static final int FURTHER = 1_000_000;
+
     private final Casework casework;
     private final Library library;
     private final World world;
@@ -32,7 +37,7 @@ final class Jobs {
     private final Trial trial;
     private final Complaint complaint;
 
-    /** @param library as believed in: causes nothing here would show have no weight, and nobody calls about them */
+    /** @param library causes by their rates; those without weight are never there */
     Jobs(Casework casework, Library library, Procedures procedures, World world, long seed) {
         this.casework = casework;
         this.library = library;
@@ -59,7 +64,49 @@ final class Jobs {
 
     Job job(int number) {
         SplittableRandom random = new SplittableRandom(seed * 1_000_003 + number);
-        List<Integer> truth = new ArrayList<>(List.of(cause(random, 0)));
+        Drawn drawn = drawn(number);
+        for (int i = 0; ; i++) {
+            List<Integer> truth = truth(random, i > 0);
+            List<Double> severities = truth.stream().map(c -> random.nextDouble()).toList();
+            long telling = random.nextLong();
+            SplittableRandom choosing = random.split();
+            long luck = random.nextLong();
+            if (truth.get(0) == 0) {
+                Observation said = complaint.of(drawn.values, choosing);
+                return new Job(number, truth, HEALTHY, said, Map.of(Set.of(0), answers(drawn.values, telling)), luck);
+            }
+            Map<Set<Integer>, float[]> states = states(drawn.machine, truth, severities);
+            if (i == PATIENCE || isCalledAbout(truth, states, drawn.values)) {
+                Map<Set<Integer>, Map<String, Observation>> told = new HashMap<>();
+                states.forEach((left, values) -> told.put(left, answers(values, telling)));
+                Observation said = complaint.of(states.get(Set.copyOf(truth)), drawn.values);
+                return new Job(number, truth, sort(truth), said, told, luck);
+            }
+        }
+    }
+
+    /** A machine with nothing wrong and what it reads. */
+    private record Drawn(Machine machine, float[] values) {}
+
+    /** Parts so far out that the machine never worked are a fault, and no machine with one was ever delivered. */
+    private Drawn drawn(int number) {
+        for (int i = 0; ; i++) {
+            Machine machine = draws.machine(number + i * FURTHER);
+            float[] values = kept(trial.values(machine));
+            if (i == PATIENCE || complaint.works(values)) {
+                return new Drawn(machine, values);
+            }
+        }
+    }
+
+    /** Whether each of the causes alone would be noticed: what nobody notices makes no job. */
+    private boolean isCalledAbout(List<Integer> truth, Map<Set<Integer>, float[]> states, float[] whole) {
+        return truth.stream().allMatch(c -> complaint.strikes(states.get(Set.of(c)), whole));
+    }
+
+    /** @param broken whether something has to be wrong */
+    private List<Integer> truth(SplittableRandom random, boolean broken) {
+        List<Integer> truth = new ArrayList<>(List.of(broken ? cause(random, 1) : first(random)));
         boolean two = random.nextDouble() < world.pairs();
         while (two && truth.get(0) != 0 && truth.size() < 2) {
             int second = cause(random, 1);
@@ -67,36 +114,30 @@ final class Jobs {
                 truth.add(second);
             }
         }
-        List<Double> severities = truth.stream().map(c -> random.nextDouble()).toList();
-        long telling = random.nextLong();
-        Map<Set<Integer>, Map<String, Observation>> states = new HashMap<>();
-        Observation first = null;
+        return List.copyOf(truth);
+    }
+
+    /** What is read with all of the causes there, and with each alone. */
+    private Map<Set<Integer>, float[]> states(Machine whole, List<Integer> truth, List<Double> severities) {
+        Map<Set<Integer>, float[]> states = new HashMap<>();
         for (Set<Integer> left : states(truth)) {
-            Machine machine = draws.machine(number);
+            Machine machine = whole;
             for (int i = 0; i < truth.size(); i++) {
                 boolean still = left.contains(truth.get(i));
                 machine = still ? casework.candidates().get(truth.get(i)).in(machine, severities.get(i)) : machine;
             }
-            double[] values = trial.values(machine);
-            states.put(left, answers(values, telling));
-            first = first == null ? complaint.of(seen(values), random.split()) : first;
+            states.put(left, kept(trial.values(machine)));
         }
-        return new Job(number, List.copyOf(truth), sort(truth), first, states, random.nextLong());
+        return states;
     }
 
     /** Answers as they truly are: who lives with a machine has seen more than once what is complained of. */
-    private Map<String, Observation> seen(double[] values) {
-        Map<String, Observation> seen = new HashMap<>();
-        for (int q = 0; q < values.length; q++) {
-            Asking asking = casework.askings().get(q);
-            String id = asking.question().id();
-            if (!Double.isNaN(values[q])) {
-                float value = asking.kept(values[q]);
-                boolean number = asking.question().answering() instanceof Answering.Number;
-                seen.put(id, number ? Observation.number(id, value) : Observation.choice(id, (int) value));
-            }
+    private float[] kept(double[] values) {
+        float[] kept = new float[values.length];
+        for (int q = 0; q < kept.length; q++) {
+            kept[q] = casework.askings().get(q).kept(values[q]);
         }
-        return seen;
+        return kept;
     }
 
     /** All of the causes first, then each alone. */
@@ -108,6 +149,13 @@ final class Jobs {
 
     private String component(int cause) {
         return library.causes().get(cause).component();
+    }
+
+    private int first(SplittableRandom random) {
+        if (world.healthy().isEmpty()) {
+            return cause(random, 0);
+        }
+        return random.nextDouble() < world.healthy().getAsDouble() ? 0 : cause(random, 1);
     }
 
     /** A cause by its weight, from position {@code from} on. */
@@ -150,14 +198,13 @@ final class Jobs {
     }
 
     /** Luck belongs to the question, so that what a repair does not touch is answered as before. */
-    private Map<String, Observation> answers(double[] values, long telling) {
+    private Map<String, Observation> answers(float[] values, long telling) {
         Map<String, Observation> answers = new HashMap<>();
         for (int q = 0; q < values.length; q++) {
             SplittableRandom random = new SplittableRandom(telling + 7919L * q);
-            Asking asking = casework.askings().get(q);
-            String id = asking.question().id();
+            String id = library.questions().get(q).id();
             boolean lost = random.nextDouble() < world.missing();
-            Observation told = Double.isNaN(values[q]) ? null : told(q, asking.kept(values[q]), random);
+            Observation told = Float.isNaN(values[q]) ? null : told(q, values[q], random);
             answers.put(id, lost || told == null ? Observation.unknown(id) : told);
         }
         return answers;

@@ -17,7 +17,7 @@ import wetside.diagnosis.Observation;
  * @param alarm       whether a fault was named as found, a part fitted without need, or somebody called
  * @param first       belief when asking first gave way to doing
  * @param last        belief before the last thing done
- * @param steps       what was asked and done, in order
+ * @param steps       the complaint, then what was asked and done, in order
  */
 public record Outcome(
         double minutes,
@@ -31,6 +31,13 @@ public record Outcome(
         Belief first,
         Belief last,
         List<Step> steps) {
-    /** Something asked or done, and what came of it; no answer to a repair that mended all there was. */
-    public record Step(String id, Optional<Observation> answer) {}
+    /**
+     * Something said, asked or done, and what came of it.
+     *
+     * @param answer  none to a repair that mended all there was
+     * @param told    what stood first then
+     * @param top     its share
+     * @param ofTruth share of the truth then
+     */
+    public record Step(String id, Optional<Observation> answer, String told, double top, double ofTruth) {}
 }

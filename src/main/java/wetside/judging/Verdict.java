@@ -23,6 +23,11 @@ public final class Verdict {
         this.seed = seed;
     }
 
+    /** That of no job. */
+    public static Verdict none(List<Policy> policies, long seed) {
+        return new Verdict(List.of(), policies, seed);
+    }
+
     public List<Played> played() {
         return played;
     }
@@ -54,18 +59,33 @@ public final class Verdict {
         return tallies;
     }
 
+    /**
+     * Jobs our plan did badly: a false alarm at a machine with nothing wrong, or a truth that did not stand first in the end.
+     */
+    public List<Played> goneWrong() {
+        return played.stream()
+                .filter(p -> isHealthy(p.job())
+                        ? p.outcomes().get(Policy.PLAN).alarm()
+                        : !p.outcomes().get(Policy.PLAN).last().right())
+                .toList();
+    }
+
+    private static boolean isHealthy(Job job) {
+        return job.sort().equals(Jobs.HEALTHY);
+    }
+
     /** Jobs with one cause only. */
     public Tally singles(Policy policy) {
         return Tally.of(outcomes(policy, Verdict::isSingle));
     }
 
     private static boolean isSingle(Job job) {
-        return !job.sort().equals(Jobs.HEALTHY) && !job.sort().equals(Jobs.TWO);
+        return !isHealthy(job) && !job.sort().equals(Jobs.TWO);
     }
 
     /** Share of machines with nothing wrong at which something was done. */
     public Tally healthy(Policy policy) {
-        return Tally.of(outcomes(policy, job -> job.sort().equals(Jobs.HEALTHY)));
+        return Tally.of(outcomes(policy, Verdict::isHealthy));
     }
 
     public Calibration calibration(Policy policy) {

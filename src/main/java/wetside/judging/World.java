@@ -1,5 +1,7 @@
 package wetside.judging;
 
+import java.util.OptionalDouble;
+
 /**
  * How the machines of the jobs differ from those the library was made of, and how people answer.
  *
@@ -10,13 +12,25 @@ package wetside.judging;
  * @param slips      share of numbers misread or misheard: anything that any cause would read
  * @param missing    share of questions that get no answer
  * @param pairs      share of the faulty machines with two causes
+ * @param healthy    share of machines with nothing wrong; empty for what is believed
  */
 public record World(
-        double wider, double fineness, double offset, double mistakes, double slips, double missing, double pairs) {
+        double wider,
+        double fineness,
+        double offset,
+        double mistakes,
+        double slips,
+        double missing,
+        double pairs,
+        OptionalDouble healthy) {
     /** Harder than the library in every way it could be wrong. */
-    public static final World USUAL = new World(1.5, 0.25, 1.25, 1, 0.02, 0.08, 0);
+    public static final World USUAL = new World(1.5, 0.25, 1.25, 1, 0.02, 0.08, 0, OptionalDouble.empty());
 
     public World pairs(double share) {
-        return new World(wider, fineness, offset, mistakes, slips, missing, share);
+        return new World(wider, fineness, offset, mistakes, slips, missing, share, healthy);
+    }
+
+    public World healthy(double share) {
+        return new World(wider, fineness, offset, mistakes, slips, missing, pairs, OptionalDouble.of(share));
     }
 }

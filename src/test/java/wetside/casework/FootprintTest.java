@@ -74,7 +74,7 @@ class FootprintTest {
     void whatNothingHereWouldShowIsNotBelieved() {
         Casework onTheTank = all.about(List.of("mains: pressure too low", "jet: blocked by scale"));
         Library library = new LibraryBuild(onTheTank).upTo(8, onTheTank.empty(), l -> {});
-        Library heard = Footprint.withoutSilent(library);
+        Library heard = Footprint.called(library);
         assertThat(heard.causes().get(heard.cause("mains: pressure too low")).weight())
                 .isZero();
         assertThat(heard.causes().get(heard.cause("jet: blocked by scale")).weight())

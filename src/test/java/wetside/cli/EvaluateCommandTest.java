@@ -82,7 +82,57 @@ class EvaluateCommandTest {
     }
 
     @Test
+    void onlySoundMachinesWhereAskedFor() {
+        JsonNode sound = played("--cases", "5", "--policies", "plan", "--healthy", "1");
+        sound.get("played")
+                .forEach(job -> assertThat(job.get("sort").asString()).isEqualTo("nothing wrong"));
+        JsonNode broken = played("--cases", "5", "--policies", "plan", "--healthy", "0");
+        broken.get("played")
+                .forEach(job -> assertThat(job.get("sort").asString()).isNotEqualTo("nothing wrong"));
+        assertThat(broken.get("incomplete").asBoolean()).isFalse();
+    }
+
+    @Test
+    void severalMachinesStandSideBySide() {
+        String[] args = {
+            "evaluate", Shell.STAND, Shell.STAND, "--draws", "8", "--cases", "3", "--policies", "likeliest", "--courses"
+        };
+        Shell.Done done = Shell.run(args);
+        assertThat(done.exitCode()).as(done.err()).isZero();
+        String[] parts = done.out().split("All machines, our plan");
+        assertThat(parts).hasSize(2);
+        assertThat(parts[0].split("3 jobs, seed 1")).hasSize(3);
+        assertThat(parts[1].lines().filter(l -> l.contains("Stand"))).hasSize(4);
+        args[args.length - 1] = "--json";
+        JsonNode json = JsonMapper.builder().build().readTree(Shell.run(args).out());
+        assertThat(json.get("machines").size()).isEqualTo(2);
+        assertThat(json.get("incomplete").asBoolean()).isFalse();
+        assertThat(json.get("machines").get(0)).isEqualTo(json.get("machines").get(1));
+    }
+
+    @Test
+    void jobsGoneWrongAreToldStepByStep() {
+        String told = Shell.run(
+                        "evaluate",
+                        Shell.STAND,
+                        "--draws",
+                        "8",
+                        "--cases",
+                        "12",
+                        "--policies",
+                        "plan",
+                        "--courses",
+                        "--seed",
+                        "3")
+                .out();
+        assertThat(told).contains("Gone wrong", "; truth ");
+        assertThat(told.lines().filter(l -> l.startsWith("  job "))).isNotEmpty();
+    }
+
+    @Test
     void badOptionsAreToldApart() {
+        assertThat(Shell.run("evaluate", Shell.STAND, "--healthy", "-1").err()).contains("share from 0 to 1");
+        assertThat(Shell.run("evaluate", "all", "--svg", "x.svg").err()).contains("one machine");
         assertThat(Shell.run("evaluate", Shell.STAND, "--policies", "wisest").err())
                 .contains("wisest", "plan");
         assertThat(Shell.run("evaluate", Shell.STAND, "--draws", "9").exitCode())

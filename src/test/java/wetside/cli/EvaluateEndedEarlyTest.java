@@ -10,6 +10,10 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.condition.DisabledOnOs;
 import org.junit.jupiter.api.condition.OS;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import tools.jackson.databind.JsonNode;
+import tools.jackson.databind.json.JsonMapper;
 
 /** Ctrl-C is a signal to a process, so there has to be one. */
 @DisabledOnOs(value = OS.WINDOWS, disabledReason = "there is no such signal")
@@ -19,8 +23,25 @@ class EvaluateEndedEarlyTest {
     @TempDir
     Path folder;
 
+    @ParameterizedTest
+    @ValueSource(strings = {"INT", "TERM"})
+    void aSignalPrintsWhatThereIs(String signal) throws IOException, InterruptedException {
+        JsonNode told = ended(signal, "Playing jobs", 3000);
+        assertThat(told.get("incomplete").asBoolean()).isTrue();
+        assertThat(told.get("wanted").asInt()).isEqualTo(MANY);
+        assertThat(told.get("jobs").asInt()).isBetween(1, MANY - 1);
+        assertThat(told.get("played").size()).isEqualTo(told.get("jobs").asInt());
+        assertThat(told.get("policies").get("likeliest").has("oursCosts")).isTrue();
+    }
+
     @Test
-    void ctrlCPrintsWhatThereIs() throws IOException, InterruptedException {
+    void beforeAnyJobItSaysThatThereIsNone() throws IOException, InterruptedException {
+        JsonNode told = ended("TERM", "Running the twin", 0);
+        assertThat(told.get("incomplete").asBoolean()).isTrue();
+        assertThat(told.get("jobs").asInt()).isZero();
+    }
+
+    private JsonNode ended(String signal, String when, long later) throws IOException, InterruptedException {
         Path out = folder.resolve("out");
         Path err = folder.resolve("err");
         Process process = new ProcessBuilder(
@@ -40,19 +61,17 @@ class EvaluateEndedEarlyTest {
                 .start();
         try {
             long end = System.nanoTime() + TimeUnit.SECONDS.toNanos(120);
-            while (!Files.readString(err).contains("Playing jobs") && System.nanoTime() < end) {
-                Thread.sleep(100);
+            while (!Files.readString(err).contains(when) && System.nanoTime() < end) {
+                Thread.sleep(20);
             }
-            Thread.sleep(1500);
-            new ProcessBuilder("kill", "-INT", Long.toString(process.pid()))
+            Thread.sleep(later);
+            new ProcessBuilder("kill", "-" + signal, Long.toString(process.pid()))
                     .start()
                     .waitFor();
             assertThat(process.waitFor(90, TimeUnit.SECONDS)).isTrue();
         } finally {
             process.destroyForcibly();
         }
-        String told = Files.readString(out);
-        assertThat(told).as(Files.readString(err)).contains("\"oursCosts\"").endsWith("}\n");
-        assertThat(told.split("\"outcomes\"")).hasSizeBetween(2, MANY);
+        return JsonMapper.builder().build().readTree(Files.readString(out));
     }
 }

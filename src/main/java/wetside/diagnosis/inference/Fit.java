@@ -22,28 +22,34 @@ final class Fit {
     private double[] options;
 
     Fit(Readings readings, float[] rows, Layout layout, Assumptions assumptions) {
+        this(readings, rows, null, layout, assumptions);
+    }
+
+    /** @param counts what each draw counts before any answer, 1 on average; null for all the same */
+    Fit(Readings readings, float[] rows, double[] counts, Layout layout, Assumptions assumptions) {
         this.rows = rows;
         this.layout = layout;
         int stride = layout.stride;
         List<int[]> heaps = new Heaps(readings, rows, stride, assumptions.separation()).split();
         this.readings = readings;
         int draws = rows.length / stride;
-        drawWeight = weights(readings, rows, stride, assumptions);
+        drawWeight = weights(readings, rows, counts, stride, assumptions);
         humps = new Hump[heaps.size()];
         double[] logs = new double[humps.length];
         for (int h = 0; h < humps.length; h++) {
-            humps[h] = new Hump(readings, rows, stride, heaps.get(h), drawWeight, assumptions.smoothing());
+            humps[h] = new Hump(readings, rows, stride, heaps.get(h), drawWeight, counts, assumptions);
             logs[h] = humps[h].logWeight - Math.log(draws) + humps[h].logDensity + missing(humps[h]);
         }
         logLikelihood = draws == 0 ? readings.logBroad() : Shares.logSum(logs);
         share = Double.isFinite(logLikelihood) && draws > 0 ? Shares.of(logs) : logs;
     }
 
-    private static double[] weights(Readings readings, float[] rows, int stride, Assumptions assumptions) {
+    private static double[] weights(
+            Readings readings, float[] rows, double[] counts, int stride, Assumptions assumptions) {
         double[] weights = new double[rows.length / stride];
         Reporter reporter = new Reporter(assumptions.sameMind());
         for (int k = 0; k < weights.length; k++) {
-            weights[k] = 1;
+            weights[k] = counts == null ? 1 : counts[k];
             for (List<Report> group : readings.reports) {
                 weights[k] *= reporter.likelihood(group, rows, k * stride);
             }

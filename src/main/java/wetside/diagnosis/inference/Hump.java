@@ -9,11 +9,14 @@ import java.util.Arrays;
  * <pre>L = SUM_k w_k N(y; m + sqrt(1 - h^2) (x_k - m), h^2 S + R)</pre>
  *
  * with S the covariance of the draws, R instrument and twin. h = 1 is one normal distribution, stable from few draws; h
- * = 0 is the plain kernel sum, true to any shape but in need of very many. h follows the rule for smoothing a density of
- * as many draws and four readings, whatever the number of readings, lest one more changes what the others say.
+ * = 0 is the plain kernel sum, true to any shape but in need of very many. h grows with the number d of readings, because
+ * no draw is near in all of many readings, and the nearest would speak for all by chance:
+ *
+ * <pre>h = min(1, s sqrt(d/4) (4 / ((d + 2) n))^(1/(d + 4))),   d at least 4, n draws that speak</pre>
  */
 final class Hump {
-    private static final double USUAL = 4;
+    /** Readings up to which they are smoothed alike. */
+    private static final double FEW = 4;
 
     final int[] members;
     /** Which readings exist in this heap, as positions in the readings. */
@@ -34,24 +37,15 @@ final class Hump {
     private final Centre likeliest;
     private Projection projection;
 
-    Hump(Readings readings, float[] rows, int stride, int[] members, double[] drawWeight, double smoothing) {
+    Hump(Readings readings, float[] rows, int stride, int[] members, double[] drawWeight, double[] counts, Assumptions assumptions) {
         this.members = members;
         dims = present(readings, rows, stride, members[0]);
-        weight = new double[members.length];
-        double sum = 0;
-        double squares = 0;
-        for (int m = 0; m < members.length; m++) {
-            weight[m] = drawWeight[members[m]];
-            sum += weight[m];
-            squares += weight[m] * weight[m];
-        }
-        logWeight = Math.log(sum);
-        for (int m = 0; m < members.length; m++) {
-            weight[m] = sum > 0 ? weight[m] / sum : 1.0 / members.length;
-        }
-        double effective = sum > 0 ? sum * sum / squares : 1;
+        weight = among(members, drawWeight);
+        logWeight = Math.log(sum(members, drawWeight));
+        heed(among(members, counts), assumptions.fewest());
+        double effective = 1 / product(weight, weight);
         widening = widening(effective);
-        smooth = Math.min(1, smoothing * Math.pow(4 / ((USUAL + 2) * effective), 1 / (USUAL + 4)));
+        smooth = smooth(assumptions.smoothing(), effective);
         mean = new double[dims.length];
         deviation = deviations(readings, rows, stride);
         double[] covariance = covariance();
@@ -64,6 +58,54 @@ final class Hump {
         logDensity = Shares.logSum(logs);
         share = Shares.of(logs);
         likeliest = best();
+    }
+
+    /** The weights of the members as shares; all the same where there are none. */
+    private static double[] among(int[] members, double[] drawWeight) {
+        double sum = sum(members, drawWeight);
+        double[] shares = new double[members.length];
+        for (int m = 0; m < shares.length; m++) {
+            shares[m] = sum > 0 && drawWeight != null ? drawWeight[members[m]] / sum : 1.0 / shares.length;
+        }
+        return shares;
+    }
+
+    private static double sum(int[] members, double[] drawWeight) {
+        double sum = 0;
+        for (int m = 0; m < members.length; m++) {
+            sum += drawWeight == null ? 1 : drawWeight[members[m]];
+        }
+        return sum;
+    }
+
+    private static double product(double[] a, double[] b) {
+        double sum = 0;
+        for (int i = 0; i < a.length; i++) {
+            sum += a[i] * b[i];
+        }
+        return sum;
+    }
+
+    private double smooth(double smoothing, double effective) {
+        double d = Math.max(FEW, dims.length);
+        return Math.min(1, smoothing * Math.sqrt(d / FEW) * Math.pow(4 / ((d + 2) * effective), 1 / (d + 4)));
+    }
+
+    /** Mixes in as much of what the draws counted before any answer as makes {@code fewest} of them speak, or half of them. */
+    private void heed(double[] before, double fewest) {
+        double own = product(weight, weight);
+        double shared = product(weight, before);
+        double other = product(before, before);
+        double wanted = fewest > 0 ? Math.max(1 / fewest, 2 * other) : own;
+        if (own <= wanted) {
+            return;
+        }
+        double a = own - 2 * shared + other;
+        double b = shared - other;
+        double kept = Math.min(1, (Math.sqrt(b * b + a * (wanted - other)) - b) / a);
+        for (int m = 0; m < weight.length; m++) {
+            weight[m] = kept * weight[m] + (1 - kept) * before[m];
+        }
     }
 
     /** Log of the mean density when each draw counts as often as given; the smoothing stays. */

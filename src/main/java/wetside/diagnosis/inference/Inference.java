@@ -1,5 +1,9 @@
 package wetside.diagnosis.inference;
 
+import java.util.Arrays;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
 import wetside.diagnosis.Library;
 import wetside.diagnosis.Observations;
 
@@ -11,6 +15,10 @@ public final class Inference {
     private final Layout layout;
     private final Scatter scatter;
     private final float[][] rows;
+    /** By what was called about, then by cause. */
+    private final Map<Optional<Readings.Complaint>, double[][]> weights = new ConcurrentHashMap<>();
+    /** Null where whoever has a cause is as likely to call. */
+    private final Calls calls;
 
     private Inference(Library library, Assumptions assumptions) {
         this(
@@ -18,21 +26,26 @@ public final class Inference {
                 assumptions,
                 Pool.of(library),
                 new Layout(library.questions()),
-                new Scatter(library, assumptions.wider()));
+                new Scatter(library, assumptions.wider()),
+                null);
     }
 
-    private Inference(Library library, Assumptions assumptions, Pool pool, Layout layout, Scatter scatter) {
+    private Inference(
+            Library library, Assumptions assumptions, Pool pool, Layout layout, Scatter scatter, Calls calls) {
         this.library = library;
         this.assumptions = assumptions;
         this.pool = pool;
         this.layout = layout;
         this.scatter = scatter;
+        this.calls = calls;
         rows = new float[library.causes().size()][];
     }
 
     private Inference(Library library, Inference same) {
-        this(library, same.assumptions, same.pool, same.layout, same.scatter);
-        System.arraycopy(same.rows, 0, rows, 0, Math.min(rows.length, same.rows.length));
+        this(library, same.assumptions, same.pool, same.layout, same.scatter, same.calls == null ? null : same.calls.of(library));
+        int known = Math.min(rows.length, same.rows.length);
+        System.arraycopy(same.rows, 0, rows, 0, known);
+        same.weights.forEach((complaint, byCause) -> weights.put(complaint, Arrays.copyOf(Arrays.copyOf(byCause, known), rows.length)));
     }
 
     /**
@@ -52,6 +65,11 @@ public final class Inference {
 
     public static Inference of(Library library, Assumptions assumptions) {
         return new Inference(library, assumptions);
+    }
+
+    /** The same for a machine that somebody called about: draws that nobody would notice anything of count less. */
+    public Inference called() {
+        return new Inference(library, assumptions, pool, layout, scatter, new Calls(library));
     }
 
     /** With further causes behind those there are; what readings can be at all stays as it was. */
@@ -110,6 +128,17 @@ public final class Inference {
     }
 
     private Fit fit(Readings readings, int cause, Assumptions assumed) {
-        return new Fit(readings, rows(cause), layout, assumed);
+        return new Fit(readings, rows(cause), weights(cause, readings.complaint), layout, assumed);
+    }
+
+    private double[] weights(int cause, Optional<Readings.Complaint> complaint) {
+        if (calls == null) {
+            return null;
+        }
+        double[][] byCause = weights.computeIfAbsent(complaint, c -> new double[rows.length][]);
+        if (byCause[cause] == null) {
+            byCause[cause] = calls.weights(cause, complaint);
+        }
+        return byCause[cause];
     }
 }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import wetside.diagnosis.Answering;
 import wetside.diagnosis.Library;
 import wetside.diagnosis.Observation;
@@ -18,6 +19,9 @@ final class Readings {
     final List<Observation> numbers = new ArrayList<>();
     final List<List<Report>> reports = new ArrayList<>();
 
+    /** What somebody called about. */
+    final Optional<Complaint> complaint;
+
     /** Per number: question, value, variance of instrument and twin, log floor of its density, log broad density. */
     final int[] question;
 
@@ -25,6 +29,9 @@ final class Readings {
     final double[] variance;
     final double[] logFloor;
     final double[] logBroad;
+
+    /** The answer to a question. */
+    record Complaint(int question, float value) {}
 
     /** One named option; {@code broad} is its probability when nothing is known. */
     record Report(Observation observation, int question, int option, Answering.Choice choice, double broad) {}
@@ -47,6 +54,11 @@ final class Readings {
             }
         }
         reports.addAll(byReporter.values());
+        complaint = observations.sorted().stream()
+                .filter(Observation::isComplaint)
+                .filter(o -> o.kind() == Observation.Kind.NUMBER || o.kind() == Observation.Kind.CHOICE)
+                .map(o -> new Complaint(library.question(o.about()), (float) o.value()))
+                .findFirst();
         int n = numbers.size();
         question = new int[n];
         value = new double[n];
@@ -79,7 +91,8 @@ final class Readings {
         if (observation.option() < 0 || observation.option() >= choice.options().size()) {
             throw new IllegalArgumentException(observation.about() + " has no option " + observation.option());
         }
-        return new Report(observation, q, observation.option(), choice, pool.chance(q, observation.option()));
+        Answering.Choice told = observation.isComplaint() ? choice.sure() : choice;
+        return new Report(observation, q, observation.option(), told, pool.chance(q, observation.option()));
     }
 
     int size() {

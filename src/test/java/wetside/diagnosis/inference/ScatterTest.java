@@ -61,7 +61,8 @@ class ScatterTest {
                 usual.slip(),
                 usual.smoothing(),
                 usual.separation(),
-                1);
+                1,
+                usual.fewest());
         assertThat(Inference.of(bank).posterior(odd).share("healthy"))
                 .isGreaterThan(Inference.of(bank, promised).posterior(odd).share("healthy"));
     }
