@@ -38,7 +38,8 @@ public record Begun(Casework casework, Inference inference) {
         double unknown = 1 - (1 - usual.somethingElse()) * weight(causes) / all;
         return Optional.of(new Begun(
                 whole.about(causes.stream().map(Cause::id).toList()),
-                Inference.of(Footprint.called(part), usual.somethingElse(unknown)).called()));
+                Inference.of(Footprint.called(part), usual.somethingElse(unknown))
+                        .called()));
     }
 
     private static double weight(List<Cause> causes) {

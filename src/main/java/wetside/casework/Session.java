@@ -105,7 +105,8 @@ public final class Session {
         this.library = library;
         shipped = Footprint.called(library);
         Library rated = rates.apply(shipped);
-        singles = Inference.of(earlier.size() == 0 ? rated : Earlier.columns(rated, earlier)).called();
+        singles = Inference.of(earlier.size() == 0 ? rated : Earlier.columns(rated, earlier))
+                .called();
         believe();
     }
 

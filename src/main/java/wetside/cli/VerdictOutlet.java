@@ -68,7 +68,9 @@ final class VerdictOutlet {
     private void waitAMoment() {
         long until = System.nanoTime() + MOMENT * 1_000_000;
         try {
-            for (long left = MOMENT; !over && atHand != null && left > 0; left = (until - System.nanoTime()) / 1_000_000) {
+            for (long left = MOMENT;
+                    !over && atHand != null && left > 0;
+                    left = (until - System.nanoTime()) / 1_000_000) {
                 wait(left);
             }
         } catch (InterruptedException e) {

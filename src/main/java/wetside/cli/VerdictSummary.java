@@ -45,7 +45,11 @@ final class VerdictSummary {
                 percent(one.three()),
                 alarms(v.healthy(Policy.PLAN)),
                 percent(all.covered()),
-                String.format(Locale.ROOT, "%.3f < %.3f", v.calibration(Policy.PLAN).error(), v.limit(Policy.PLAN))
+                String.format(
+                                Locale.ROOT,
+                                "%.3f < %.3f",
+                                v.calibration(Policy.PLAN).error(),
+                                v.limit(Policy.PLAN))
                         .replace("<", v.calibration(Policy.PLAN).error() <= v.limit(Policy.PLAN) ? "<" : ">"),
                 String.format(Locale.ROOT, "%.0f", all.cost()),
                 String.format(Locale.ROOT, "%.0f", all.minutes()));

@@ -150,7 +150,8 @@ final class VerdictText {
                         .map(b -> new ReliabilityChart.Point(b.n(), b.confidence(), b.right(), b.low(), b.high()))
                         .toList();
         List<String> notes = new ArrayList<>();
-        notes.add(FindingText.heading(judged.installed()) + "; " + verdict.played().size() + " jobs");
+        notes.add(FindingText.heading(judged.installed()) + "; "
+                + verdict.played().size() + " jobs");
         if (!verdict.played().isEmpty()) {
             Tally one = verdict.singles(Policy.PLAN);
             notes.add("one cause: first in the end " + FindingText.percent(one.first()) + ", among the first three "

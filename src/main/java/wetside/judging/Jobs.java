@@ -67,7 +67,8 @@ final class Jobs {
         Drawn drawn = drawn(number);
         for (int i = 0; ; i++) {
             List<Integer> truth = truth(random, i > 0);
-            List<Double> severities = truth.stream().map(c -> random.nextDouble()).toList();
+            List<Double> severities =
+                    truth.stream().map(c -> random.nextDouble()).toList();
             long telling = random.nextLong();
             SplittableRandom choosing = random.split();
             long luck = random.nextLong();

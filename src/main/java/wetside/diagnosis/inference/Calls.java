@@ -184,9 +184,10 @@ public final class Calls {
                 n++;
                 others += q == complaint.question() || draw >= s.draws(0)
                         ? 0
-                        : pull(cause == 0
-                                ? oddness(q, s.value(0, draw, q))
-                                : strikes(q, s.value(cause, draw, q), s.value(0, draw, q)));
+                        : pull(
+                                cause == 0
+                                        ? oddness(q, s.value(0, draw, q))
+                                        : strikes(q, s.value(cause, draw, q), s.value(0, draw, q)));
             }
         }
         double here = pull(oddness(complaint.question(), complaint.value()));

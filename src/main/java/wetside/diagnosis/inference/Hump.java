@@ -37,7 +37,14 @@ final class Hump {
     private final Centre likeliest;
     private Projection projection;
 
-    Hump(Readings readings, float[] rows, int stride, int[] members, double[] drawWeight, double[] counts, Assumptions assumptions) {
+    Hump(
+            Readings readings,
+            float[] rows,
+            int stride,
+            int[] members,
+            double[] drawWeight,
+            double[] counts,
+            Assumptions assumptions) {
         this.members = members;
         dims = present(readings, rows, stride, members[0]);
         weight = among(members, drawWeight);

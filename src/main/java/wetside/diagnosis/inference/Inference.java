@@ -42,10 +42,17 @@ public final class Inference {
     }
 
     private Inference(Library library, Inference same) {
-        this(library, same.assumptions, same.pool, same.layout, same.scatter, same.calls == null ? null : same.calls.of(library));
+        this(
+                library,
+                same.assumptions,
+                same.pool,
+                same.layout,
+                same.scatter,
+                same.calls == null ? null : same.calls.of(library));
         int known = Math.min(rows.length, same.rows.length);
         System.arraycopy(same.rows, 0, rows, 0, known);
-        same.weights.forEach((complaint, byCause) -> weights.put(complaint, Arrays.copyOf(Arrays.copyOf(byCause, known), rows.length)));
+        same.weights.forEach((complaint, byCause) ->
+                weights.put(complaint, Arrays.copyOf(Arrays.copyOf(byCause, known), rows.length)));
     }
 
     /**

@@ -51,7 +51,9 @@ class CallsTest {
         assertThat(calls.strikes(0, 8, 8)).isZero();
         assertThat(calls.strikes(1, 0, 0)).isZero();
         assertThat(calls.strikes(1, 0, 1)).isGreaterThan(Calls.STRIKING);
-        assertThat(calls.strikes(new float[] {9, 1, 500}, 0, SOUND, 0)).as("nobody sees a coil").isZero();
+        assertThat(calls.strikes(new float[] {9, 1, 500}, 0, SOUND, 0))
+                .as("nobody sees a coil")
+                .isZero();
     }
 
     @Test
