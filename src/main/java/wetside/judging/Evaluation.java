@@ -17,6 +17,7 @@ import wetside.diagnosis.Cause;
 import wetside.diagnosis.Library;
 import wetside.diagnosis.Observations;
 import wetside.diagnosis.Who;
+import wetside.diagnosis.inference.Calls;
 import wetside.diagnosis.inference.Posterior;
 import wetside.diagnosis.plan.Situation;
 import wetside.procedure.Procedures;
@@ -56,12 +57,13 @@ public final class Evaluation {
         this.seed = seed;
     }
 
-    /** Causes by their rates, whether noticed or not, but for those that nothing on this installation would show. */
+    /** Causes by their rates, however seldom noticed, but for those that no draw would bring anybody to call about. */
     private static Library byRate(Library library, Library believed) {
+        Calls calls = new Calls(library);
         List<Cause> causes = new ArrayList<>();
         for (int c = 0; c < library.causes().size(); c++) {
             Cause cause = library.causes().get(c);
-            boolean shows = believed.causes().get(c).weight() > 0;
+            boolean shows = believed.causes().get(c).weight() > 0 && (c == 0 || calls.isEverMade(c));
             causes.add(shows ? cause : new Cause(cause.id(), cause.words(), 0, cause.component(), cause.repair()));
         }
         return new Library(causes, library.questions(), library.signatures());

@@ -24,7 +24,7 @@ final class Jobs {
     static final String HEALTHY = "nothing wrong";
 
     /** Causes drawn until one is noticed; then any will do. */
-    private static final int PATIENCE = 60;
+    private static final int PATIENCE = 30;
 
     /** To the number of another machine when one is not used. */
     private static final int FURTHER = 1_000_000;

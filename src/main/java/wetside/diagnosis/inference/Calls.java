@@ -204,6 +204,11 @@ public final class Calls {
         return Math.max(BY_CHANCE, Math.min(1, some));
     }
 
+    /** Whether any draw of a cause brings anybody to call but by chance. */
+    public boolean isEverMade(int cause) {
+        return Arrays.stream(chances(cause)).anyMatch(chance -> chance > BY_CHANCE);
+    }
+
     /** Probability that somebody calls about a cause; 1 where nothing is known of it. */
     public double chance(int cause) {
         return Arrays.stream(chances(cause)).average().orElse(1);
