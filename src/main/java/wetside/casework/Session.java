@@ -43,6 +43,9 @@ public final class Session {
     private UnaryOperator<Library> rates = UnaryOperator.identity();
     private Library library;
     private Library shipped;
+    /** The library with the rates of here and what this machine read earlier, and that made ready once it is asked. */
+    private Library rated;
+
     private Inference singles;
     private Observations observations = Observations.none();
     private Observations earlier = Observations.none();
@@ -74,7 +77,8 @@ public final class Session {
         shipped = shared.shipped();
         pairs = shared.pairs();
         singles = shared.inference();
-        library = singles.library();
+        rated = singles.library();
+        library = rated;
         this.who = who;
         this.observations = observations;
         this.earlier = earlier;
@@ -83,7 +87,7 @@ public final class Session {
 
     /** Another on the same signatures that knows something else, from single causes only. */
     public Session knowing(Observations other) {
-        return new Session(new Shared(casework, singles, shipped, pairs), other, earlier, who);
+        return new Session(new Shared(casework, inference(), shipped, pairs), other, earlier, who);
     }
 
     /** The same with the pairs that were tried beside the single causes. */
@@ -104,9 +108,9 @@ public final class Session {
     public void sharpen(Library library) {
         this.library = library;
         shipped = Footprint.called(library);
-        Library rated = rates.apply(shipped);
-        singles = Inference.of(earlier.size() == 0 ? rated : Earlier.columns(rated, earlier))
-                .called();
+        Library here = rates.apply(shipped);
+        rated = earlier.size() == 0 ? here : Earlier.columns(here, earlier);
+        singles = null;
         believe();
     }
 
@@ -124,7 +128,7 @@ public final class Session {
         if (shipped == null || position >= shipped.causes().size()) {
             return Optional.empty();
         }
-        Often often = new Often(often(shipped, position), often(singles.library(), position));
+        Often often = new Often(often(shipped, position), often(rated, position));
         return Math.abs(often.here - often.shipped) < 1e-12 ? Optional.empty() : Optional.of(often);
     }
 
@@ -166,7 +170,7 @@ public final class Session {
 
     /** Runs pairs on the twin and lets them stand beside the single causes until something else is learnt. */
     public void tryPairs(List<PairSearch.Pair> worth) {
-        posterior = alone().beside(pairs.with(singles.library(), worth));
+        posterior = alone().beside(pairs.with(rated, worth));
         tried = List.copyOf(worth);
         advice = null;
         evidence = null;
@@ -195,6 +199,9 @@ public final class Session {
 
     /** What single causes would read. */
     public Inference inference() {
+        if (singles == null) {
+            singles = Inference.of(rated).called();
+        }
         return singles;
     }
 
@@ -217,7 +224,7 @@ public final class Session {
     /** From single causes only; worked out when somebody asks, since answers often come several at once. */
     private Posterior alone() {
         if (alone == null) {
-            alone = singles.posterior(Earlier.observed(observations, earlier));
+            alone = inference().posterior(Earlier.observed(observations, earlier));
         }
         return alone;
     }

@@ -22,56 +22,56 @@ final class Pool {
         options = new double[questions][];
     }
 
+    /** Row after row, as they lie: question after question would fetch all of a library for each. */
     static Pool of(Library library) {
-        Pool pool = new Pool(library.questions().size());
-        for (int q = 0; q < library.questions().size(); q++) {
+        int width = library.questions().size();
+        Pool pool = new Pool(width);
+        double[] counts = new double[width];
+        double[] squares = new double[width];
+        for (int q = 0; q < width; q++) {
             if (library.questions().get(q).answering() instanceof Answering.Choice choice) {
-                pool.options[q] = shares(library, q, choice.options().size());
-            } else {
-                pool.moments(library, q);
+                pool.options[q] = new double[choice.options().size()];
+            }
+        }
+        for (int c = 0; c < library.causes().size(); c++) {
+            float[] rows = library.signatures().rows(c);
+            double weight = library.causes().get(c).weight() / library.signatures().draws(c);
+            for (int row = 0; row < rows.length; row += width) {
+                pool.add(rows, row, weight, counts, squares);
+            }
+        }
+        for (int q = 0; q < width; q++) {
+            pool.sd[q] = counts[q] > 1 ? Math.sqrt(squares[q] / (counts[q] - 1)) : 0;
+            if (pool.options[q] != null) {
+                pool.options[q] = shares(pool.options[q], counts[q]);
             }
         }
         return pool;
     }
 
-    private static double[] shares(Library library, int question, int options) {
-        double[] sums = new double[options];
-        double all = 0;
-        for (int c = 0; c < library.causes().size(); c++) {
-            int draws = library.signatures().draws(c);
-            for (int k = 0; k < draws; k++) {
-                float value = library.signatures().value(c, k, question);
-                if (!Float.isNaN(value)) {
-                    double weight = library.causes().get(c).weight() / draws;
-                    sums[(int) value] += weight;
-                    all += weight;
-                }
+    private void add(float[] rows, int row, double weight, double[] counts, double[] squares) {
+        for (int q = 0; q < counts.length; q++) {
+            float value = rows[row + q];
+            if (Float.isNaN(value)) {
+                continue;
+            }
+            if (options[q] != null) {
+                options[q][(int) value] += weight;
+                counts[q] += weight;
+            } else {
+                // Every cause counts alike here: what a rare fault does to a reading belongs to what it can be.
+                counts[q]++;
+                double step = value - mean[q];
+                mean[q] += step / counts[q];
+                squares[q] += step * (value - mean[q]);
             }
         }
-        double total = all;
-        return Arrays.stream(sums)
-                .map(sum -> 0.5 / options + 0.5 * (total > 0 ? sum / total : 1.0 / options))
-                .toArray();
     }
 
-    /** Every cause counts alike here: what a rare fault does to a reading belongs to what a reading can be. */
-    private void moments(Library library, int q) {
-        double count = 0;
-        double sum = 0;
-        double squares = 0;
-        for (int c = 0; c < library.causes().size(); c++) {
-            float[] rows = library.signatures().rows(c);
-            for (int at = q; at < rows.length; at += library.questions().size()) {
-                if (!Float.isNaN(rows[at])) {
-                    count++;
-                    double step = rows[at] - sum;
-                    sum += step / count;
-                    squares += step * (rows[at] - sum);
-                }
-            }
-        }
-        mean[q] = sum;
-        sd[q] = count > 1 ? Math.sqrt(squares / (count - 1)) : 0;
+    private static double[] shares(double[] sums, double total) {
+        return Arrays.stream(sums)
+                .map(sum -> 0.5 / sums.length + 0.5 * (total > 0 ? sum / total : 1.0 / sums.length))
+                .toArray();
     }
 
     /** Logarithm of the broad density of a number. */

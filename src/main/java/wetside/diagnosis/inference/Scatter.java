@@ -38,19 +38,20 @@ final class Scatter {
             double[] moments = moments(whole, q);
             mean[q] = moments[0];
             sd[q] = moments[1];
-            for (int c = 0; c < s.causes() && number[q] && !signed[q]; c++) {
-                signed[q] = goesBelowNothing(s.rows(c), q);
-            }
+        }
+        for (int c = 0; c < s.causes(); c++) {
+            findBelowNothing(s.rows(c));
         }
     }
 
-    private boolean goesBelowNothing(float[] rows, int q) {
-        for (int at = q; at < rows.length; at += width) {
-            if (rows[at] < 0) {
-                return true;
+    private void findBelowNothing(float[] rows) {
+        for (int row = 0; row < rows.length; row += width) {
+            for (int q = 0; q < width; q++) {
+                if (rows[row + q] < 0) {
+                    signed[q] = number[q];
+                }
             }
         }
-        return false;
     }
 
     private double[] moments(float[] rows, int q) {
