@@ -128,9 +128,8 @@ final class CauseRows {
     }
 
     private boolean isEnough(boolean[] badly) {
-        long bad = IntStream.range(0, width)
-                .filter(q -> badly[q] && left[q] == 0)
-                .count();
+        long bad =
+                IntStream.range(0, width).filter(q -> badly[q] && left[q] == 0).count();
         long asked = IntStream.range(0, width).filter(q -> felt[q]).count();
         return bad <= (simulated < Draws.BLOCK ? 0 : Math.max(1, BADLY * asked)) || simulated >= MOST_FOR_SOUNDNESS;
     }
@@ -270,10 +269,7 @@ final class CauseRows {
     }
 
     private Set<String> routines(IntPredicate which) {
-        return IntStream.range(0, width)
-                .filter(which)
-                .mapToObj(this::routine)
-                .collect(Collectors.toSet());
+        return IntStream.range(0, width).filter(which).mapToObj(this::routine).collect(Collectors.toSet());
     }
 
     private String routine(int q) {

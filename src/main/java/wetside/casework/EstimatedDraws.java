@@ -2,7 +2,6 @@ package wetside.casework;
 
 import java.util.Arrays;
 import java.util.List;
-import java.util.stream.IntStream;
 import wetside.diagnosis.Answering;
 import wetside.diagnosis.Question;
 

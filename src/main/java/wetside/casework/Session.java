@@ -300,8 +300,8 @@ public final class Session {
                 || posterior().ranking().get(0).position() != posterior().somethingElse()
                         && leading().stream()
                                 .filter(r -> r.position() != posterior().somethingElse())
-                                .anyMatch(r ->
-                                        Plausibility.of(posterior(), r.position()).plausible());
+                                .anyMatch(r -> Plausibility.of(posterior(), r.position())
+                                        .plausible());
     }
 
     /** The best step; but before anything is known nothing is mended: somebody has called and is asked. */

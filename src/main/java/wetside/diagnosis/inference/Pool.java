@@ -35,7 +35,8 @@ final class Pool {
         }
         for (int c = 0; c < library.causes().size(); c++) {
             float[] rows = library.signatures().rows(c);
-            double weight = library.causes().get(c).weight() / library.signatures().draws(c);
+            double weight =
+                    library.causes().get(c).weight() / library.signatures().draws(c);
             for (int row = 0; row < rows.length; row += width) {
                 pool.add(rows, row, weight, counts, squares);
             }
