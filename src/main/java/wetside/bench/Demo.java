@@ -199,7 +199,7 @@ public final class Demo {
 
     private void step(long number, String who, String sort, String words, String more) {
         switch (sort) {
-            case "state" -> jobs.move(number, JobState.valueOf(words), who, Jobs.ANY);
+            case "state" -> jobs.move(number, JobState.valueOf(words), more, who, Jobs.ANY);
             case "with" ->
                 jobs.assign(
                         number,
