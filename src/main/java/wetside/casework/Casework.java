@@ -4,6 +4,7 @@ import java.util.Collection;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import wetside.diagnosis.Library;
 import wetside.diagnosis.Signatures;
 import wetside.kind.Kinds;
@@ -96,6 +97,11 @@ public final class Casework {
     /** Whether the reading at a position is simulated. */
     boolean simulates(int question) {
         return trial.reads(question);
+    }
+
+    /** Whether every reading is simulated. */
+    boolean simulatesAll() {
+        return IntStream.range(0, askings.size()).allMatch(this::simulates);
     }
 
     /** What the machine can be taken through, by name. */

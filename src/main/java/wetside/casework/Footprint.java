@@ -59,13 +59,18 @@ final class Footprint {
      * tank. Calls about machines that work stay as many as they are.
      */
     static Library called(Library library) {
+        return called(library, true);
+    }
+
+    /** @param noticed false where only some readings are simulated: what an owner would notice is then not known */
+    static Library called(Library library, boolean noticed) {
         Calls calls = new Calls(library);
         double[] chance = new double[library.causes().size()];
         double before = 0;
         double after = 0;
         for (int c = 1; c < chance.length; c++) {
             double weight = library.causes().get(c).weight();
-            chance[c] = isHeard(library, c) ? calls.chance(c) : 0;
+            chance[c] = !isHeard(library, c) ? 0 : noticed ? calls.chance(c) : 1;
             before += weight;
             after += weight * chance[c];
         }

@@ -107,7 +107,7 @@ public final class Session {
     /** Goes on with a library of more draws. */
     public void sharpen(Library library) {
         this.library = library;
-        shipped = Footprint.called(library);
+        shipped = Footprint.called(library, casework.simulatesAll());
         Library here = rates.apply(shipped);
         rated = earlier.size() == 0 ? here : Earlier.columns(here, earlier);
         singles = null;
@@ -200,7 +200,8 @@ public final class Session {
     /** What single causes would read. */
     public Inference inference() {
         if (singles == null) {
-            singles = Inference.of(rated).called();
+            Inference any = Inference.of(rated);
+            singles = casework.simulatesAll() ? any.called() : any;
         }
         return singles;
     }
