@@ -22,7 +22,6 @@ import wetside.casework.Standing;
 import wetside.diagnosis.Library;
 import wetside.diagnosis.Observations;
 import wetside.diagnosis.inference.Inference;
-import wetside.diagnosis.inference.PairSearch;
 import wetside.procedure.Procedures;
 import wetside.run.Draws;
 
@@ -284,8 +283,7 @@ final class Ground {
             return there;
         }
         Session single = session(known).knowing(known.today());
-        List<PairSearch.Pair> worth = single.pairsWorth();
-        PairTrial trial = new PairTrial(pairs, worth);
+        PairTrial trial = new PairTrial(single);
         trials.put(known.whoever(), trial);
         if (trial.total() == 0) {
             run(trial);

@@ -1,28 +1,33 @@
 package wetside.bench;
 
 import java.util.List;
-import wetside.casework.Pairs;
+import wetside.casework.Session;
 import wetside.diagnosis.inference.PairSearch;
 
 /** Pairs of causes run on the twin while people go on; what is there when it is stopped is kept. */
 final class PairTrial {
-    private final Pairs pairs;
-    private final List<PairSearch.Pair> worth;
-    private final long total;
+    private final Session session;
+    private volatile int pairs;
+    private volatile long total;
     private final long before;
     private volatile boolean stopped;
     private volatile List<PairSearch.Pair> there = List.of();
     private volatile boolean over;
 
-    PairTrial(Pairs pairs, List<PairSearch.Pair> worth) {
-        this.pairs = pairs;
-        this.worth = worth;
-        total = pairs.missing(worth);
-        before = pairs.done();
+    /** @param session that nothing else is asked of */
+    PairTrial(Session session) {
+        this.session = session;
+        before = session.pairs().done();
+        begins(session.pairsWorth());
+    }
+
+    private void begins(List<PairSearch.Pair> round) {
+        pairs = round.size();
+        total = session.pairs().done() - before + session.pairs().missing(round);
     }
 
     void run() {
-        there = pairs.run(worth, () -> stopped);
+        there = session.triedPairs(() -> stopped, this::begins);
     }
 
     /** From now on it can be looked at. */
@@ -45,7 +50,7 @@ final class PairTrial {
 
     /** Pairs it is about. */
     int pairs() {
-        return worth.size();
+        return pairs;
     }
 
     /** Runs of the twin it takes. */
@@ -54,6 +59,6 @@ final class PairTrial {
     }
 
     long done() {
-        return Math.min(total, pairs.done() - before);
+        return Math.min(total, session.pairs().done() - before);
     }
 }

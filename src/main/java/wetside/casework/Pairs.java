@@ -1,14 +1,19 @@
 package wetside.casework;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.atomic.AtomicLong;
 import java.util.function.BooleanSupplier;
+import java.util.function.Consumer;
 import wetside.diagnosis.Cause;
 import wetside.diagnosis.Earlier;
 import wetside.diagnosis.Library;
+import wetside.diagnosis.Overtaken;
+import wetside.diagnosis.inference.PairRows;
 import wetside.diagnosis.inference.PairSearch;
 import wetside.diagnosis.inference.Posterior;
 import wetside.machine.Machine;
@@ -19,12 +24,18 @@ public final class Pairs {
     public static final double SHARE = 0.1;
     /** Pairs run on the twin for one look. */
     public static final int MOST = 10;
+    /** Times that what was run may make other pairs worth it. */
+    private static final int ROUNDS = 2;
     /** Draws of each. */
     public static final int DRAWS = 8;
 
     private final Casework casework;
-    private final Map<String, float[]> known = new ConcurrentHashMap<>();
+    private final Map<String, Run> known = new ConcurrentHashMap<>();
+    private final Map<String, int[]> donors = new ConcurrentHashMap<>();
     private final AtomicLong done = new AtomicLong();
+
+    /** Rows of the first draws; what was not run has no value. */
+    private record Run(float[] rows, Set<String> readings) {}
 
     public Pairs(Casework casework) {
         this.casework = casework;
@@ -37,72 +48,136 @@ public final class Pairs {
 
     /** Pairs that may well explain what the leading single causes leave odd. */
     public List<PairSearch.Pair> worth(Posterior singles) {
-        return new PairSearch(singles, SHARE).best(MOST);
+        return worth(singles, Set.of());
+    }
+
+    private List<PairSearch.Pair> worth(Posterior singles, Set<String> ran) {
+        return new PairSearch(singles, SHARE, runs(singles.library(), ran)).best(MOST);
+    }
+
+    /** Runs what is worth it, and what is worth it then: a run may say that a promising guess was none. */
+    public List<PairSearch.Pair> tried(Posterior singles) {
+        return tried(singles, () -> false, round -> {});
+    }
+
+    /**
+     * The same until it is stopped; gives those that can be looked at then. What was run for anything else plays no part, so
+     * that the same is found whatever was asked before.
+     *
+     * @param round told what is run next
+     */
+    public List<PairSearch.Pair> tried(
+            Posterior singles, BooleanSupplier stopped, Consumer<List<PairSearch.Pair>> round) {
+        Set<String> ran = new HashSet<>();
+        List<PairSearch.Pair> worth = worth(singles);
+        for (int i = 0; i < ROUNDS && worth.stream().anyMatch(p -> p.run() && !p.ran()); i++) {
+            round.accept(worth);
+            List<PairSearch.Pair> there = run(worth, stopped);
+            if (there.size() < worth.size()) {
+                return there;
+            }
+            worth.stream()
+                    .filter(PairSearch.Pair::run)
+                    .forEach(p -> ran.add(p.cause().id()));
+            worth = worth(singles, ran);
+        }
+        round.accept(worth);
+        return run(worth, stopped);
     }
 
     /** The library with these pairs beside the single causes. */
-    public Library with(Library library, List<PairSearch.Pair> pairs) {
+    public Library with(Posterior singles, List<PairSearch.Pair> pairs) {
+        Library library = singles.library();
+        PairRows of = PairRows.of(singles);
         List<Cause> causes = new ArrayList<>();
         float[][] rows = new float[pairs.size()][];
         for (int i = 0; i < rows.length; i++) {
             PairSearch.Pair pair = pairs.get(i);
             causes.add(pair.cause());
-            float[] run = pair.run() ? known.computeIfAbsent(pair.cause().id(), id -> run(pair)) : null;
-            rows[i] = PairSearch.rows(
-                    library,
-                    pair,
-                    run == null
-                            ? null
-                            : Earlier.behind(library, run, casework.askings().size()));
+            if (pair.run()) {
+                ran(pair, () -> false);
+            }
+            rows[i] = of.of(pair, pair.run() ? told(library, pair) : null);
         }
         return library.with(causes, rows);
     }
 
+    private PairSearch.Runs runs(Library library, Set<String> ran) {
+        return pair -> ran.contains(pair.cause().id()) && isKnown(pair) ? told(library, pair) : null;
+    }
+
+    /** A pair that was run, told for all draws of a library. */
+    private float[] told(Library library, PairSearch.Pair pair) {
+        String id = pair.cause().id();
+        float[] rows =
+                Earlier.behind(library, known.get(id).rows, casework.askings().size());
+        Overtaken.fill(library, rows);
+        int draws = library.signatures().draws(0);
+        int[] nearest = donors.compute(
+                id, (same, old) -> old != null && old.length == draws ? old : donors(pair.one(), pair.other(), draws));
+        return PairRows.told(library, pair.one(), pair.other(), rows, nearest);
+    }
+
+    /** For every draw the one among those run that is nearest in how bad both causes are. */
+    private int[] donors(int one, int other, int draws) {
+        int[] donors = new int[draws];
+        for (int k = 0; k < draws; k++) {
+            double least = Double.POSITIVE_INFINITY;
+            for (int j = 0; j < DRAWS; j++) {
+                double off = Math.hypot(apart(one, j, k), apart(other, j, k));
+                if (off < least) {
+                    least = off;
+                    donors[k] = j;
+                }
+            }
+        }
+        return donors;
+    }
+
+    private double apart(int cause, int one, int other) {
+        String id = casework.candidates().get(cause).cause().id();
+        return casework.draws().severity(id, one) - casework.draws().severity(id, other);
+    }
+
+    private boolean isKnown(PairSearch.Pair pair) {
+        Run run = known.get(pair.cause().id());
+        return run != null && run.readings.containsAll(pair.seen());
+    }
+
     /** Runs of the twin that these take and that have not been made. */
     public long missing(List<PairSearch.Pair> worth) {
-        return (long) DRAWS
-                * worth.stream()
-                        .filter(p -> p.run() && !known.containsKey(p.cause().id()))
-                        .count();
+        return (long) DRAWS * worth.stream().filter(p -> p.run() && !isKnown(p)).count();
     }
 
     /** Runs those worth it one after the other, until it is stopped; gives those that can be looked at then. */
     public List<PairSearch.Pair> run(List<PairSearch.Pair> worth, BooleanSupplier stopped) {
-        List<PairSearch.Pair> there = new ArrayList<>();
-        for (PairSearch.Pair pair : worth) {
-            String id = pair.cause().id();
-            if (pair.run() && !known.containsKey(id)) {
-                float[] rows = run(pair, stopped);
-                if (rows == null) {
-                    continue;
-                }
-                known.put(id, rows);
-            }
-            there.add(pair);
+        return worth.stream().filter(p -> !p.run() || ran(p, stopped)).toList();
+    }
+
+    /** Runs what is missing of a pair; false when stopped on the way. */
+    private boolean ran(PairSearch.Pair pair, BooleanSupplier stopped) {
+        if (isKnown(pair)) {
+            return true;
         }
-        return there;
-    }
-
-    private float[] run(PairSearch.Pair pair) {
-        return run(pair, () -> false);
-    }
-
-    /** Null when stopped on the way. */
-    private float[] run(PairSearch.Pair pair, BooleanSupplier stopped) {
+        Run before = known.get(pair.cause().id());
+        Set<String> readings = new HashSet<>(pair.seen());
+        readings.addAll(before == null ? Set.of() : before.readings);
         Candidate one = casework.candidates().get(pair.one());
         Candidate other = casework.candidates().get(pair.other());
+        Casework reading = casework.reading(readings);
         int width = casework.askings().size();
         float[] rows = new float[DRAWS * width];
         for (int k = 0; k < DRAWS; k++) {
             if (stopped.getAsBoolean()) {
-                return null;
+                return false;
             }
             Machine drawn = casework.draws().machine(k);
             Machine broken =
                     other.in(drawn, casework.draws().severity(other.cause().id(), k));
-            System.arraycopy(casework.row(broken, one, k), 0, rows, k * width, width);
+            System.arraycopy(reading.row(broken, one, k), 0, rows, k * width, width);
             done.incrementAndGet();
         }
-        return rows;
+        known.put(pair.cause().id(), new Run(rows, Set.copyOf(readings)));
+        return true;
     }
 }

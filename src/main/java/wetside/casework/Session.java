@@ -5,12 +5,15 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.BooleanSupplier;
+import java.util.function.Consumer;
 import java.util.function.UnaryOperator;
 import wetside.diagnosis.Cause;
 import wetside.diagnosis.Earlier;
 import wetside.diagnosis.Library;
 import wetside.diagnosis.Observation;
 import wetside.diagnosis.Observations;
+import wetside.diagnosis.Overtaken;
 import wetside.diagnosis.Repair;
 import wetside.diagnosis.Who;
 import wetside.diagnosis.inference.Evidence;
@@ -144,8 +147,7 @@ public final class Session {
     }
 
     public void learn(Observation observation) {
-        boolean again = observation.kind() == Observation.Kind.STILL_BAD;
-        observations = (again ? observations : observations.without(observation.about())).with(observation);
+        observations = observations.learning(observation);
         believe();
     }
 
@@ -165,12 +167,17 @@ public final class Session {
 
     /** Pairs of causes worth running: none while single causes leave nothing odd. */
     public List<PairSearch.Pair> pairsWorth() {
-        return pairs.worth(posterior());
+        return pairs.worth(alone());
+    }
+
+    /** Those that are worth it once the first were run, until stopped: {@link Pairs#tried}. */
+    public List<PairSearch.Pair> triedPairs(BooleanSupplier stopped, Consumer<List<PairSearch.Pair>> round) {
+        return pairs.tried(alone(), stopped, round);
     }
 
     /** Runs pairs on the twin and lets them stand beside the single causes until something else is learnt. */
     public void tryPairs(List<PairSearch.Pair> worth) {
-        posterior = alone().beside(pairs.with(rated, worth));
+        posterior = alone().beside(pairs.with(alone(), worth));
         tried = List.copyOf(worth);
         advice = null;
         evidence = null;
@@ -225,7 +232,8 @@ public final class Session {
     /** From single causes only; worked out when somebody asks, since answers often come several at once. */
     private Posterior alone() {
         if (alone == null) {
-            alone = inference().posterior(Earlier.observed(observations, earlier));
+            Observations all = Overtaken.observed(inference().library(), Earlier.observed(observations, earlier));
+            alone = inference().asked(all).posterior(all);
         }
         return alone;
     }

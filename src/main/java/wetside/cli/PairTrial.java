@@ -1,32 +1,32 @@
 package wetside.cli;
 
+import java.util.ArrayList;
 import java.util.List;
 import wetside.casework.Pairs;
 import wetside.casework.Session;
-import wetside.diagnosis.inference.PairSearch;
 
 /** Runs pairs of causes, and says so, when single ones leave something odd. */
 final class PairTrial {
     private PairTrial() {}
 
     static void on(Session session, Console console) {
-        List<PairSearch.Pair> worth = session.pairsWorth();
-        if (worth.isEmpty()) {
+        if (session.pairsWorth().isEmpty()) {
             return;
         }
         Pairs pairs = session.pairs();
-        long before = pairs.done();
-        long runs = Pairs.DRAWS * worth.stream().filter(PairSearch.Pair::run).count();
-        if (runs == 0) {
-            session.tryPairs(worth);
-            return;
-        }
-        Progress progress = new Progress(console, "Running pairs of causes", () -> pairs.done() - before, runs);
-        progress.start();
+        List<Progress> bars = new ArrayList<>();
         try {
-            session.tryPairs(worth);
+            session.tryPairs(session.triedPairs(() -> false, round -> {
+                bars.forEach(Progress::stop);
+                long before = pairs.done();
+                long missing = pairs.missing(round);
+                if (missing > 0) {
+                    bars.add(new Progress(console, "Running pairs of causes", () -> pairs.done() - before, missing));
+                    bars.get(bars.size() - 1).start();
+                }
+            }));
         } finally {
-            progress.stop();
+            bars.forEach(Progress::stop);
         }
     }
 }

@@ -103,6 +103,15 @@ final class VerdictText {
         }
         section("How honest the shares are, when asking first gives way to doing", table);
         console.text("  ", honest(verdict));
+        Calibration end = verdict.calibrationAtEnd(Policy.PLAN);
+        console.text(
+                "  ",
+                String.format(
+                        Locale.ROOT,
+                        "in the end, before the last thing done: calibration error %.3f, as many perfect forecasts stay"
+                                + " under %.3f",
+                        end.error(),
+                        verdict.limitAtEnd(Policy.PLAN)));
     }
 
     private static String honest(Verdict verdict) {

@@ -24,6 +24,11 @@ public sealed interface Answering {
         public double variance(double reading) {
             return sd * sd + (relative * relative + discrepancy * discrepancy) * reading * reading;
         }
+
+        /** Variance between two readings of the same thing: how far the twin is off is in both. */
+        public double again(double reading) {
+            return Math.max(2 * (sd * sd + relative * relative * reading * reading), 0.1 * variance(reading));
+        }
     }
 
     /**

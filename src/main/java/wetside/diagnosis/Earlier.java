@@ -55,7 +55,9 @@ public final class Earlier {
         for (int k = 0; k < draws; k++) {
             System.arraycopy(rows, k * width, joined, k * (width + more), width);
             for (int i = 0; i < more; i++) {
-                joined[k * (width + more) + width + i] = wide.signatures().value(0, k, width + i);
+                boolean there = k < wide.signatures().draws(0);
+                joined[k * (width + more) + width + i] =
+                        there ? wide.signatures().value(0, k, width + i) : Float.NaN;
             }
         }
         return joined;
@@ -74,8 +76,8 @@ public final class Earlier {
         return earlier.stream().filter(o -> o.kind() == Observation.Kind.NUMBER).toList();
     }
 
-    /** The reading an earlier one is of; the same for one of today. */
+    /** The reading an earlier one is of, or one from before a repair; the same for one of now. */
     public static String reading(String about) {
-        return about.startsWith(BEFORE) ? about.substring(BEFORE.length()) : about;
+        return about.startsWith(BEFORE) ? about.substring(BEFORE.length()) : Overtaken.now(about);
     }
 }

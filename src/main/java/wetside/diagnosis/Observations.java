@@ -38,6 +38,20 @@ public final class Observations implements Iterable<Observation> {
         return new Observations(more);
     }
 
+    /** With one more, in the place of an answer to the same since the last repair: before it, it was another machine. */
+    public Observations learning(Observation observation) {
+        int since = entered.size();
+        while (since > 0 && entered.get(since - 1).kind() != Observation.Kind.STILL_BAD) {
+            since--;
+        }
+        List<Observation> all = new ArrayList<>(entered.subList(0, since));
+        entered.subList(since, entered.size()).stream()
+                .filter(o -> !o.about().equals(observation.about()))
+                .forEach(all::add);
+        all.add(observation);
+        return new Observations(all);
+    }
+
     /** Without this one: exactly as if it had never been entered. */
     public Observations without(Observation observation) {
         List<Observation> fewer = new ArrayList<>(entered);

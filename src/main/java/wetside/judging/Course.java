@@ -14,6 +14,7 @@ import wetside.diagnosis.Hazard;
 import wetside.diagnosis.Library;
 import wetside.diagnosis.Observation;
 import wetside.diagnosis.Observations;
+import wetside.diagnosis.Overtaken;
 import wetside.diagnosis.Repair;
 import wetside.diagnosis.inference.PairSearch;
 import wetside.diagnosis.inference.Posterior;
@@ -37,6 +38,7 @@ final class Course {
     private final List<Outcome.Step> steps = new ArrayList<>();
     private final Posterior nothingKnown;
     private final Pairs pairs;
+    private Observations known;
     private Posterior posterior;
     private Belief first;
     private double minutes;
@@ -55,7 +57,8 @@ final class Course {
         left = new HashSet<>(job.truth());
         this.nothingKnown = nothingKnown;
         this.pairs = pairs;
-        believe(Observations.of(job.complaint().complaint()));
+        known = Observations.of(job.complaint().complaint());
+        believe();
         steps.add(step(job.complaint().about(), Optional.of(job.complaint())));
     }
 
@@ -88,7 +91,8 @@ final class Course {
     }
 
     private void learn(String id, Observation observation) {
-        believe(posterior.observations().with(observation));
+        known = known.learning(observation);
+        believe();
         steps.add(step(id, Optional.of(observation)));
     }
 
@@ -98,11 +102,11 @@ final class Course {
     }
 
     /** From single causes; where they leave something odd, from pairs as well. */
-    private void believe(Observations observations) {
-        posterior = nothingKnown.given(observations);
-        List<PairSearch.Pair> worth = pairs.worth(posterior);
+    private void believe() {
+        posterior = nothingKnown.after(Overtaken.observed(nothingKnown.library(), known));
+        List<PairSearch.Pair> worth = pairs.tried(posterior);
         if (!worth.isEmpty()) {
-            posterior = posterior.beside(pairs.with(posterior.library(), worth));
+            posterior = posterior.beside(pairs.with(posterior, worth));
         }
     }
 
@@ -158,7 +162,12 @@ final class Course {
             steps.add(step(id, Optional.empty()));
             return true;
         }
-        learn(id, Observation.stillBad(id));
+        Observation stillBad = Observation.stillBad(id);
+        known = known.with(stillBad);
+        believe();
+        steps.add(step(id, Optional.of(stillBad)));
+        Observation trial = job.complaint(left);
+        learn(trial.about(), trial);
         return false;
     }
 

@@ -13,7 +13,7 @@ import wetside.diagnosis.Observation;
  * @param number    of the job
  * @param truth     positions of the hidden causes; the position of "works as it should" when nothing is wrong
  * @param sort      what sort of job, for tables
- * @param complaint what the owner says first
+ * @param complaints what the owner says, by which hidden causes are left
  * @param states    answers to every question, "don't know" where nobody could tell, by which hidden causes are left
  * @param luck      seeds which repairs hold
  */
@@ -21,9 +21,19 @@ public record Job(
         int number,
         List<Integer> truth,
         String sort,
-        Observation complaint,
+        Map<Set<Integer>, Observation> complaints,
         Map<Set<Integer>, Map<String, Observation>> states,
         long luck) {
+
+    /** What the owner calls about. */
+    public Observation complaint() {
+        return complaint(Set.copyOf(truth));
+    }
+
+    /** What is complained of, or seen at the trial after a repair, while these causes are left. */
+    Observation complaint(Set<Integer> left) {
+        return complaints.get(left);
+    }
 
     /** What a question is answered while these causes are left. */
     Observation answer(Set<Integer> left, String question) {

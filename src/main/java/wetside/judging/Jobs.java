@@ -74,13 +74,16 @@ final class Jobs {
             long luck = random.nextLong();
             if (truth.get(0) == 0) {
                 Observation said = complaint.of(drawn.values, choosing);
-                return new Job(number, truth, HEALTHY, said, Map.of(Set.of(0), answers(drawn.values, telling)), luck);
+                Set<Integer> none = Set.of(0);
+                return new Job(
+                        number, truth, HEALTHY, Map.of(none, said), Map.of(none, answers(drawn.values, telling)), luck);
             }
             Map<Set<Integer>, float[]> states = states(drawn.machine, truth, severities);
             if (i == PATIENCE || isCalledAbout(truth, states, drawn.values)) {
                 Map<Set<Integer>, Map<String, Observation>> told = new HashMap<>();
                 states.forEach((left, values) -> told.put(left, answers(values, telling)));
-                Observation said = complaint.of(states.get(Set.copyOf(truth)), drawn.values);
+                Map<Set<Integer>, Observation> said = new HashMap<>();
+                states.forEach((left, values) -> said.put(left, complaint.of(values, drawn.values)));
                 return new Job(number, truth, sort(truth), said, told, luck);
             }
         }

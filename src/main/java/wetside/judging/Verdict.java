@@ -88,6 +88,12 @@ public final class Verdict {
         return Tally.of(outcomes(policy, Verdict::isHealthy));
     }
 
+    /** The same of what was believed before the last thing done. */
+    public Calibration calibrationAtEnd(Policy policy) {
+        return Calibration.of(
+                outcomes(policy, job -> true).stream().map(Outcome::last).toList());
+    }
+
     public Calibration calibration(Policy policy) {
         return Calibration.of(
                 outcomes(policy, job -> true).stream().map(Outcome::first).toList());
@@ -95,6 +101,11 @@ public final class Verdict {
 
     public double limit(Policy policy) {
         return calibration(policy).limit(seed);
+    }
+
+    /** The same of what was believed in the end. */
+    public double limitAtEnd(Policy policy) {
+        return calibrationAtEnd(policy).limit(seed);
     }
 
     /** Mean cost of our plan over that of another policy, over the same jobs. */

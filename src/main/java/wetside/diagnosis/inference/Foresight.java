@@ -1,7 +1,9 @@
 package wetside.diagnosis.inference;
 
 import java.util.Arrays;
+import java.util.Optional;
 import wetside.diagnosis.Answering;
+import wetside.diagnosis.Observation;
 import wetside.diagnosis.Question;
 
 /**
@@ -52,8 +54,15 @@ public final class Foresight {
         double[] chance = new double[size * count];
         double[] missing = new double[size];
         Arrays.fill(missing, 1);
+        Optional<Observation> before = posterior.readings().overtaken(question);
         for (int a = 0; a < size; a++) {
-            if (inPlay.known(a)) {
+            if (before.isPresent() && sameAgain(inPlay, a, q, before.get())) {
+                missing[a] = 0;
+                for (int k = 0; k < count; k++) {
+                    chance[k * size + a] =
+                            k == before.get().option() ? 1 - choice.doubt() : choice.doubt() / (count - 1);
+                }
+            } else if (inPlay.known(a)) {
                 double[] truth = posterior.fit(inPlay.position(a)).options(q);
                 for (int t = 0; t < count; t++) {
                     missing[a] -= truth[t];
@@ -96,8 +105,12 @@ public final class Foresight {
 
     private static Foresight ranges(InPlay inPlay, int q, Question question, Answering.Number number) {
         Pieces pieces = new Pieces();
+        Optional<Observation> before = inPlay.posterior().readings().overtaken(question);
         for (int a = 0; a < inPlay.size(); a++) {
-            if (inPlay.known(a)) {
+            if (before.isPresent() && sameAgain(inPlay, a, q, before.get())) {
+                double value = before.get().value();
+                pieces.add(a, 1, value, Math.sqrt(number.again(value)));
+            } else if (inPlay.known(a)) {
                 addPieces(pieces, a, inPlay, q, number);
             }
         }
@@ -118,6 +131,14 @@ public final class Foresight {
         }
         blend(chance, size, base, inPlay.posterior().inference().assumptions().slip());
         return new Foresight(question, limits, chance, inPlay.shares());
+    }
+
+    /** Who asks again what nothing has changed hears the same again. */
+    private static boolean sameAgain(InPlay inPlay, int a, int q, Observation before) {
+        Posterior posterior = inPlay.posterior();
+        return !inPlay.known(a)
+                || posterior.readsAsBefore(
+                        inPlay.position(a), q, posterior.library().question(before.about()));
     }
 
     private static void addPieces(Pieces pieces, int a, InPlay inPlay, int q, Answering.Number number) {

@@ -52,8 +52,8 @@ final class Heaps {
         StringBuilder pattern = new StringBuilder();
         for (int k = 0; k < draws; k++) {
             pattern.setLength(0);
-            for (int q : readings.question) {
-                pattern.append(Float.isNaN(rows[k * stride + q]) ? '-' : '+');
+            for (int i = 0; i < readings.size(); i++) {
+                pattern.append(readings.tells(i, rows, k * stride) ? '+' : '-');
             }
             groups.computeIfAbsent(pattern.toString(), key -> new ArrayList<>()).add(k);
         }
@@ -65,9 +65,9 @@ final class Heaps {
     }
 
     private boolean complete(int draws) {
-        for (int q : readings.question) {
+        for (int i = 0; i < readings.size(); i++) {
             for (int k = 0; k < draws; k++) {
-                if (Float.isNaN(rows[k * stride + q])) {
+                if (!readings.tells(i, rows, k * stride)) {
                     return false;
                 }
             }

@@ -128,7 +128,7 @@ final class Hump {
         int[] dims = new int[readings.size()];
         int n = 0;
         for (int i = 0; i < dims.length; i++) {
-            if (!Float.isNaN(rows[draw * stride + readings.question[i]])) {
+            if (readings.tells(i, rows, draw * stride)) {
                 dims[n++] = i;
             }
         }

@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 import wetside.diagnosis.Library;
 import wetside.diagnosis.Observations;
+import wetside.diagnosis.Overtaken;
 
 /** A library made ready to be asked: every posterior of one machine starts here. */
 public final class Inference {
@@ -84,6 +85,19 @@ public final class Inference {
         return new Inference(more, this);
     }
 
+    /**
+     * Ready for observations with repairs among them: what they have overtaken has columns of its own, and can be asked
+     * again. Observations are to be put as {@link Overtaken#observed} puts them.
+     */
+    public Inference asked(Observations observed) {
+        Library wide = Overtaken.columns(library, observed);
+        if (wide == library) {
+            return this;
+        }
+        Inference more = new Inference(wide, assumptions);
+        return calls == null ? more : more.called();
+    }
+
     /** What is believed after these observations. */
     public Posterior posterior(Observations observations) {
         return new Posterior(this, observations);
@@ -118,11 +132,7 @@ public final class Inference {
     }
 
     Readings readings(Observations observations) {
-        return readings(observations, assumptions);
-    }
-
-    Readings readings(Observations observations, Assumptions assumed) {
-        return new Readings(library, pool, assumed, observations);
+        return new Readings(library, pool, assumptions, observations);
     }
 
     Fit fit(Readings readings, int cause) {

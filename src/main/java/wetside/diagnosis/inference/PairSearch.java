@@ -1,7 +1,6 @@
 package wetside.diagnosis.inference;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.Collection;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
@@ -9,14 +8,12 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
-import wetside.diagnosis.Answering;
 import wetside.diagnosis.Cause;
 import wetside.diagnosis.Library;
 import wetside.diagnosis.Observation;
-import wetside.diagnosis.Observations;
-import wetside.diagnosis.Repair;
-import wetside.diagnosis.Signatures;
+import wetside.diagnosis.Overtaken;
 import wetside.diagnosis.inference.Readings.Report;
 
 /**
@@ -47,13 +44,13 @@ public final class PairSearch {
 
     /** The most one number may say against a guess: parts that work on each other read like neither. */
     private static final double GUESS_ODDS = 20;
+    /** How much likelier a pair may turn out than guessed when its causes work on each other [nat]. */
+    private static final double MERCY = 6;
 
     /** A number further off than this, or a report rarer than {@link #RARE}, is a conflict. */
     private static final double OFF = 2.5;
 
     private static final double RARE = 0.12;
-    /** A cause moves a reading when its draws lie this many of the reading's own deviations off. */
-    private static final double MOVES = 1;
     /** How much likelier two faults of the same name come together than by chance. */
     private static final double SAME_NAME = 5;
     /** Draws a guess is made from. */
@@ -65,15 +62,44 @@ public final class PairSearch {
     private final double shareOfTwo;
     private final double faulty;
     private final double products;
+    private final History history;
+    private final int[] observed;
+    private final Runs runs;
+    private final PairRows rows;
+    private final boolean[][] moves;
+    private final Set<String> asked;
 
-    /** @param shareOfTwo share of the faulty machines that have two causes */
+    /** Pairs that were run. */
+    public interface Runs {
+        /** None yet. */
+        Runs NONE = pair -> null;
+
+        /** Rows of a library with both causes in the machine; null when not all was run that the pair was seen in. */
+        float[] of(Pair pair);
+    }
+
+    /** When no pair was run yet. */
     public PairSearch(Posterior posterior, double shareOfTwo) {
+        this(posterior, shareOfTwo, Runs.NONE);
+    }
+
+    /**
+     * Of what single causes leave odd.
+     *
+     * @param shareOfTwo share of the faulty machines that have two causes
+     * @param runs       pairs run earlier need no guess
+     */
+    public PairSearch(Posterior posterior, double shareOfTwo, Runs runs) {
         this.posterior = posterior;
         this.shareOfTwo = shareOfTwo;
         library = posterior.library();
-        Assumptions usual = posterior.inference().assumptions();
-        Assumptions lenient = usual.mostOdds(Math.min(GUESS_ODDS, usual.mostOdds()));
-        readings = posterior.inference().readings(posterior.observations(), lenient);
+        this.runs = runs;
+        readings = posterior.readings();
+        moves = new boolean[library.causes().size()][];
+        history = new History(library, posterior.observations());
+        rows = new PairRows(library, history);
+        asked = library.questions().stream().map(q -> Overtaken.now(q.id())).collect(Collectors.toUnmodifiableSet());
+        observed = observed(posterior);
         double sum = 0;
         double squares = 0;
         for (int c = 1; c < library.causes().size(); c++) {
@@ -91,53 +117,14 @@ public final class PairSearch {
      * @param other position of the other
      * @param cause both, with the weight they have together
      * @param guess log of prior times guessed likelihood, as {@link Posterior#logWeight} has it
-     * @param shows which of the two a question shows: a repair in vain has removed one before later questions
-     * @param run   whether it is worth running on the twin; otherwise {@link #rows} with what is guessed will do
+     * @param seen  readings that show both, or showed both before one was mended: what is to be run
+     * @param ran   whether it was run before
+     * @param run   whether it is worth running on the twin, or was; otherwise what is guessed will do
      */
-    public record Pair(int one, int other, Cause cause, double guess, Shows[] shows, boolean run) {
+    public record Pair(int one, int other, Cause cause, double guess, Set<String> seen, boolean ran, boolean run) {
         Pair running(boolean does) {
-            return new Pair(one, other, cause, guess, shows, does);
+            return new Pair(one, other, cause, guess, seen, ran, ran || does);
         }
-    }
-
-    /** Which of two causes were there when a question was answered, or are there now. */
-    enum Shows {
-        BOTH,
-        ONE,
-        OTHER,
-        NONE
-    }
-
-    /** The rows of a pair, from those of a run with both causes in the machine; from the guess when there is none. */
-    public static float[] rows(Library library, Pair pair, float[] run) {
-        int width = library.questions().size();
-        Signatures known = library.signatures();
-        int both = Math.min(known.draws(pair.one), known.draws(pair.other));
-        int draws = Math.min(Math.min(both, known.draws(0)), run == null ? DRAWS : run.length / width);
-        float[] rows = new float[draws * width];
-        for (int k = 0; k < draws; k++) {
-            for (int q = 0; q < width; q++) {
-                boolean ran = pair.shows[q] == Shows.BOTH && run != null;
-                rows[k * width + q] =
-                        ran ? run[k * width + q] : guess(library, pair.shows[q], pair.one, pair.other, k, q);
-            }
-        }
-        return rows;
-    }
-
-    private static float guess(Library library, Shows shows, int one, int other, int k, int q) {
-        float whole = library.signatures().value(0, k, q);
-        float first = library.signatures().value(one, k, q);
-        float second = library.signatures().value(other, k, q);
-        return switch (shows) {
-            case ONE -> first;
-            case OTHER -> second;
-            case NONE -> whole;
-            case BOTH ->
-                library.questions().get(q).answering() instanceof Answering.Number
-                        ? first + (second - whole)
-                        : second != whole ? second : first;
-        };
     }
 
     private double weight(int cause) {
@@ -163,16 +150,9 @@ public final class PairSearch {
     public List<Pair> best(int most) {
         Map<String, Pair> found = new LinkedHashMap<>();
         leading(posterior).forEach(one -> partners(one).forEach(other -> consider(found, one, other)));
-        List<Observation> inVain = posterior.observations().stream()
-                .filter(o -> o.kind() == Observation.Kind.STILL_BAD)
-                .toList();
-        if (!inVain.isEmpty()) {
-            leading(posterior.given(Observations.of(posterior.observations().stream()
-                            .filter(o -> o.kind() != Observation.Kind.STILL_BAD)
-                            .toList())))
-                    .filter(this::isDone)
-                    .forEach(one -> others(one).forEach(other -> consider(found, one, other)));
-        }
+        IntStream.range(1, library.causes().size())
+                .filter(one -> weight(one) > 0 && history.isDone(one))
+                .forEach(one -> others(one).forEach(other -> consider(found, one, other)));
         return worth(found.values(), most);
     }
 
@@ -190,14 +170,9 @@ public final class PairSearch {
                 .limit(LEADING);
     }
 
-    private boolean isDone(int cause) {
-        return posterior.observations().inVain(library.causes().get(cause).repair()) > 0;
-    }
-
-    /** When a repair was in vain, what it was meant for may have gone, and any other cause may have been there beside it. */
+    /** What a repair in vain was meant for may have gone, and any other cause may have been there beside it. */
     private IntStream others(int one) {
-        return IntStream.range(1, library.causes().size())
-                .filter(c -> c != one && weight(c) > 0 && apart(one, c) && !isDone(c));
+        return IntStream.range(1, library.causes().size()).filter(c -> c != one && weight(c) > 0 && apart(one, c));
     }
 
     private List<Pair> worth(Collection<Pair> found, int most) {
@@ -212,9 +187,9 @@ public final class PairSearch {
         for (Pair p : found.stream()
                 .sorted(Comparator.comparingDouble((Pair p) -> -p.guess))
                 .toList()) {
-            boolean seenBoth = !isDone(p.one) && !isDone(p.other);
-            boolean runs = p.guess >= run && running < most;
-            if (runs || !seenBoth && p.guess >= kept && best.size() < MOST_GUESSED) {
+            boolean seenBoth = !history.isDone(p.one) && !history.isDone(p.other);
+            boolean runs = p.guess >= (p.run ? run - MERCY : run) && running < most && !p.ran;
+            if (runs || (p.ran || !seenBoth) && p.guess >= kept && best.size() < MOST_GUESSED) {
                 best.add(p.running(runs));
                 running += runs ? 1 : 0;
             }
@@ -236,7 +211,7 @@ public final class PairSearch {
             if (conflict) {
                 int q = library.question(odd.observation().about());
                 for (int c = 1; c < library.causes().size(); c++) {
-                    if (c != one && weight(c) > 0 && apart(one, c) && moves(c, q)) {
+                    if (c != one && weight(c) > 0 && apart(one, c) && library.moves(c, q)) {
                         partners.add(c);
                     }
                 }
@@ -252,90 +227,70 @@ public final class PairSearch {
                 || !component.equals(library.causes().get(other).component());
     }
 
-    private boolean moves(int cause, int q) {
-        int n = Math.min(library.signatures().draws(cause), library.signatures().draws(0));
-        for (int k = 0; k < n; k++) {
-            float whole = library.signatures().value(0, k, q);
-            float here = library.signatures().value(cause, k, q);
-            double noise = library.questions().get(q).answering() instanceof Answering.Number number
-                    ? MOVES * Math.sqrt(number.variance(whole))
-                    : 0;
-            if (Float.isNaN(whole) != Float.isNaN(here) || Math.abs(here - whole) > noise) {
-                return true;
-            }
-        }
-        return false;
-    }
-
     private Pair pair(int one, int other) {
         double weight = weight(one, other);
         Cause both = library.causes().get(one).and(library.causes().get(other), weight);
-        Shows[] shows = shows(one, other);
+        Pair pair = new Pair(one, other, both, 0, seen(one, other), false, true);
+        float[] run = runs.of(pair);
         Fit fit = new Fit(
-                readings,
-                posterior.inference().scatter().of(guessed(one, other, shows)),
+                run == null ? lenient(one, other) : readings,
+                posterior.inference().scatter().of(rows.of(pair, run, DRAWS, observed)),
                 posterior.inference().layout(),
                 posterior.inference().assumptions());
         double known = 1 - posterior.inference().assumptions().somethingElse();
         double all = library.causes().stream().mapToDouble(Cause::weight).sum();
-        double guess = Math.log(known * weight / all) + fit.logLikelihood;
-        return new Pair(one, other, both, guess, shows, true);
+        double guess = Math.log(known * weight / all) + posterior.inVain(both) + fit.logLikelihood;
+        return new Pair(one, other, both, guess, pair.seen, run != null, run == null && meet(one, other));
     }
 
-    /** What every question showed or shows: both causes until the repair of one was done. */
-    private Shows[] shows(int one, int other) {
-        List<Observation> entered = posterior.observations().entered();
-        int oneGone = done(entered, one);
-        int otherGone = done(entered, other);
-        Shows[] shows = new Shows[library.questions().size()];
-        Arrays.fill(shows, shows(oneGone < entered.size(), otherGone < entered.size()));
-        for (int i = 0; i < entered.size(); i++) {
-            Observation o = entered.get(i);
-            if (o.kind() == Observation.Kind.NUMBER || o.kind() == Observation.Kind.CHOICE) {
-                shows[library.question(o.about())] = shows(oneGone < i, otherGone < i);
+    /** Whether both move something that was answered while both were there: then the guess may be far off. */
+    private boolean meet(int one, int other) {
+        return IntStream.of(observed)
+                .anyMatch(q -> history.couldShow(one, q)
+                        && history.couldShow(other, q)
+                        && library.moves(one, q)
+                        && library.moves(other, q));
+    }
+
+    /** All readings while both are there; once one was mended only those of before matter. */
+    private Set<String> seen(int one, int other) {
+        if (!history.isDone(one) && !history.isDone(other)) {
+            return asked;
+        }
+        Set<String> seen = new TreeSet<>();
+        for (int q : observed) {
+            if (history.couldShow(one, q) && history.couldShow(other, q)) {
+                seen.add(Overtaken.now(library.questions().get(q).id()));
             }
         }
-        return shows;
+        return seen;
     }
 
-    private static Shows shows(boolean oneGone, boolean otherGone) {
-        return oneGone ? otherGone ? Shows.NONE : Shows.OTHER : otherGone ? Shows.ONE : Shows.BOTH;
+    /** Where both move what was read, neither may be what it reads like. */
+    private Readings lenient(int one, int other) {
+        boolean[] where = new boolean[readings.size()];
+        for (int i = 0; i < where.length; i++) {
+            int q = readings.question[i];
+            where[i] = history.couldShow(one, q) && history.couldShow(other, q) && moves(one, i) && moves(other, i);
+        }
+        return readings.lenient(where, GUESS_ODDS);
     }
 
-    /** When the repair of a cause was done first; the end when it was not. */
-    private int done(List<Observation> entered, int cause) {
-        String repair = library.causes().get(cause).repair().id();
-        for (int i = 0; i < entered.size(); i++) {
-            Observation o = entered.get(i);
-            if (o.kind() == Observation.Kind.STILL_BAD
-                    && Repair.parts(o.about()).contains(repair)) {
-                return i;
+    private boolean moves(int cause, int i) {
+        if (moves[cause] == null) {
+            moves[cause] = new boolean[readings.size()];
+            for (int j = 0; j < moves[cause].length; j++) {
+                moves[cause][j] = library.moves(cause, readings.question[j]);
             }
         }
-        return entered.size();
+        return moves[cause][i];
     }
 
-    /** Rows of a pair as guessed from its parts; only what was observed has a value. */
-    private float[] guessed(int one, int other, Shows[] shows) {
-        int width = library.questions().size();
-        int n = Math.min(
-                DRAWS,
-                Math.min(library.signatures().draws(one), library.signatures().draws(other)));
-        float[] rows = new float[n * width];
-        Arrays.fill(rows, Float.NaN);
-        List<Integer> observed = new ArrayList<>();
-        for (int q : posterior.readings().question) {
-            observed.add(q);
-        }
-        for (List<Report> group : posterior.readings().reports) {
-            group.forEach(r -> observed.add(r.question()));
-        }
-        for (int k = 0; k < n; k++) {
-            for (int q : observed) {
-                rows[k * width + q] = guess(library, shows[q], one, other, k, q);
-            }
-        }
-        return rows;
+    private static int[] observed(Posterior posterior) {
+        IntStream numbers = IntStream.of(posterior.readings().question);
+        IntStream reports =
+                posterior.readings().reports.stream().flatMap(List::stream).mapToInt(Report::question);
+        return IntStream.concat(numbers, reports).toArray();
     }
 
     /**

@@ -7,6 +7,7 @@ import java.util.stream.IntStream;
 import wetside.diagnosis.Cause;
 import wetside.diagnosis.Library;
 import wetside.diagnosis.Observations;
+import wetside.diagnosis.Repair;
 
 /**
  * How belief is shared among the causes. Positions are those of the library; one more, {@link #somethingElse()}, stands
@@ -14,6 +15,9 @@ import wetside.diagnosis.Observations;
  * trace, because each posterior is computed afresh from the sorted set.
  */
 public final class Posterior {
+    /** What differs by less is the same. */
+    private static final double SAME = 1e-6;
+
     private final Inference inference;
     private final Observations observations;
     private final Readings readings;
@@ -40,7 +44,7 @@ public final class Posterior {
         for (int c = 0; c < causes; c++) {
             fits[c] = c < known.length ? fits[c] : inference.fit(readings, c);
             double prior = ofLibrary * library().causes().get(c).weight() / all;
-            logWeights[c] = Math.log(prior) + inVain(c) + fits[c].logLikelihood;
+            logWeights[c] = Math.log(prior) + inVain(library().causes().get(c)) + fits[c].logLikelihood;
         }
         logWeights[causes] = Math.log(inference.assumptions().somethingElse()) + readings.logBroad();
         shares = Shares.of(logWeights);
@@ -48,8 +52,8 @@ public final class Posterior {
     }
 
     /** A repair that did not help speaks against the causes it removes, as far as it can be trusted to work. */
-    private double inVain(int cause) {
-        var repair = library().causes().get(cause).repair();
+    double inVain(Cause cause) {
+        Repair repair = cause.repair();
         long times = observations.inVain(repair);
         return times == 0 ? 0 : times * Math.log1p(-repair.works());
     }
@@ -139,6 +143,20 @@ public final class Posterior {
         return fits[cause].believed().clone();
     }
 
+    /** Whether a question reads in every draw of a cause as it did at an earlier answer, so that nothing has changed. */
+    boolean readsAsBefore(int cause, int question, int earlier) {
+        float[] rows = inference.rows(cause);
+        int width = library().questions().size();
+        for (int at = 0; at < rows.length; at += width) {
+            float now = rows[at + question];
+            float then = rows[at + earlier];
+            if (Float.isNaN(now) != Float.isNaN(then) || Math.abs(now - then) > SAME * Math.abs(now)) {
+                return false;
+            }
+        }
+        return true;
+    }
+
     /** Log of the odds of a cause against all others together. */
     public double logOdds(int cause) {
         double[] others = logWeights.clone();
@@ -164,6 +182,11 @@ public final class Posterior {
     /** The same library after other observations. */
     public Posterior given(Observations other) {
         return inference.posterior(other);
+    }
+
+    /** The same single causes after observations, repairs among them; as {@link Inference#asked} wants them put. */
+    public Posterior after(Observations observed) {
+        return inference.asked(observed).posterior(observed);
     }
 
     public Library library() {

@@ -1,26 +1,32 @@
 package wetside.diagnosis.inference;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Consumer;
 import wetside.diagnosis.Answering;
 import wetside.diagnosis.Library;
 import wetside.diagnosis.Observation;
 import wetside.diagnosis.Observations;
+import wetside.diagnosis.Overtaken;
 import wetside.diagnosis.Question;
 
 /** The observations looked up in a library: numbers with their errors, reports by shared reporter, repairs in vain. */
 final class Readings {
     /** No reading is trusted below this share of what the question usually spans. */
     private static final double FINEST = 1e-4;
+    /** What differs by less is the same. */
+    private static final double SAME = 1e-6;
 
     final List<Observation> numbers = new ArrayList<>();
     final List<List<Report>> reports = new ArrayList<>();
 
     /** What somebody called about. */
     final Optional<Complaint> complaint;
+    private final Observations observations;
 
     /** Per number: question, value, variance of instrument and twin, log floor of its density, log broad density. */
     final int[] question;
@@ -29,6 +35,8 @@ final class Readings {
     final double[] variance;
     final double[] logFloor;
     final double[] logBroad;
+    /** Column of the same reading taken again after a repair; -1 when it was not. */
+    private final int[] again;
 
     /** The answer to a question. */
     record Complaint(int question, float value) {}
@@ -37,6 +45,7 @@ final class Readings {
     record Report(Observation observation, int question, int option, Answering.Choice choice, double broad) {}
 
     Readings(Library library, Pool pool, Assumptions assumptions, Observations observations) {
+        this.observations = observations;
         Map<String, List<Report>> byReporter = new LinkedHashMap<>();
         for (Observation observation : observations.sorted()) {
             switch (observation.kind()) {
@@ -65,9 +74,58 @@ final class Readings {
         variance = new double[n];
         logFloor = new double[n];
         logBroad = new double[n];
+        again = new int[n];
+        Arrays.fill(again, -1);
         for (int i = 0; i < n; i++) {
             lookUp(i, library, pool, assumptions);
         }
+        for (int i = 0; i < n; i++) {
+            Overtaken.before(observations, numbers.get(i).about()).ifPresent(takenAgain(library, i));
+        }
+    }
+
+    /**
+     * Where nothing has changed in between, who reads a thing again with the same instrument reads the same: that says
+     * nothing of what is wrong, and is as likely whatever it is.
+     */
+    private Consumer<Observation> takenAgain(Library library, int second) {
+        return before -> {
+            int first = numbers.indexOf(before);
+            again[first] = question[second];
+            double variance = ((Answering.Number)
+                            library.questions().get(question[second]).answering())
+                    .again(value[second]);
+            double off = value[second] - value[first];
+            logBroad[first] = Shares.logAdd(
+                    -Normal.LOG_ROOT_TWO_PI - 0.5 * (Math.log(variance) + off * off / variance), logFloor[first]);
+        };
+    }
+
+    /** What a question was answered before a repair overtook it; nothing when it was not, or was answered again. */
+    Optional<Observation> overtaken(Question question) {
+        return again.length == 0 && reports.isEmpty()
+                ? Optional.empty()
+                : Overtaken.before(observations, question.id());
+    }
+
+    /** Whether a draw has something to say of a reading: it has a value, and not the one it has when it is taken again. */
+    boolean tells(int i, float[] rows, int from) {
+        float value = rows[from + question[i]];
+        return !Float.isNaN(value)
+                && (again[i] < 0 || Math.abs(value - rows[from + again[i]]) > SAME * Math.abs(value));
+    }
+
+    private Readings(Readings same) {
+        observations = same.observations;
+        complaint = same.complaint;
+        numbers.addAll(same.numbers);
+        reports.addAll(same.reports);
+        question = same.question;
+        value = same.value;
+        variance = same.variance;
+        logFloor = same.logFloor.clone();
+        logBroad = same.logBroad;
+        again = same.again;
     }
 
     private void lookUp(int i, Library library, Pool pool, Assumptions assumptions) {
@@ -93,6 +151,16 @@ final class Readings {
         }
         Answering.Choice told = observation.isComplaint() ? choice.sure() : choice;
         return new Report(observation, q, observation.option(), told, pool.chance(q, observation.option()));
+    }
+
+    /** The same, some numbers saying at most so much. */
+    Readings lenient(boolean[] where, double mostOdds) {
+        Readings other = new Readings(this);
+        for (int i = 0; i < where.length; i++) {
+            double peak = -Normal.LOG_ROOT_TWO_PI - 0.5 * Math.log(variance[i]);
+            other.logFloor[i] = where[i] ? Math.max(logFloor[i], peak - Math.log(mostOdds)) : logFloor[i];
+        }
+        return other;
     }
 
     int size() {

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Set;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
 import wetside.diagnosis.Cause;
@@ -159,7 +160,7 @@ class PairSearchTest {
         for (int one = 1; one < library.causes().size(); one++) {
             for (int other = one + 1; other < library.causes().size(); other++) {
                 Cause both = library.causes().get(one).and(library.causes().get(other), search.weight(one, other));
-                all.add(new PairSearch.Pair(one, other, both, 0, new PairSearch.Shows[0], true));
+                all.add(new PairSearch.Pair(one, other, both, 0, Set.of(), false, true));
             }
         }
         all.sort(Comparator.comparing(p -> p.cause().id()));
@@ -210,7 +211,7 @@ class PairSearchTest {
         PairSearch search = new PairSearch(singles, 0.1);
         List<PairSearch.Pair> pairs = search.best(5);
         float[][] rows =
-                pairs.stream().map(p -> PairSearch.rows(library, p, null)).toArray(float[][]::new);
+                pairs.stream().map(p -> PairRows.of(singles).of(p, null)).toArray(float[][]::new);
         Posterior found = Inference.of(
                         library.with(pairs.stream().map(PairSearch.Pair::cause).toList(), rows))
                 .posterior(seen);
