@@ -26,6 +26,7 @@ final class Readings {
 
     /** What somebody called about. */
     final Optional<Complaint> complaint;
+
     private final Observations observations;
 
     /** Per number: question, value, variance of instrument and twin, log floor of its density, log broad density. */
