@@ -9,6 +9,7 @@ import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.atomic.AtomicLong;
 import java.util.function.BooleanSupplier;
 import java.util.function.Consumer;
+import java.util.stream.IntStream;
 import wetside.diagnosis.Cause;
 import wetside.diagnosis.Earlier;
 import wetside.diagnosis.Library;
@@ -167,7 +168,7 @@ public final class Pairs {
         Casework reading = casework.reading(readings);
         int width = casework.askings().size();
         float[] rows = new float[DRAWS * width];
-        for (int k = 0; k < DRAWS; k++) {
+        boolean whole = IntStream.range(0, DRAWS).parallel().allMatch(k -> {
             if (stopped.getAsBoolean()) {
                 return false;
             }
@@ -176,6 +177,10 @@ public final class Pairs {
                     other.in(drawn, casework.draws().severity(other.cause().id(), k));
             System.arraycopy(reading.row(broken, one, k), 0, rows, k * width, width);
             done.incrementAndGet();
+            return true;
+        });
+        if (!whole) {
+            return false;
         }
         known.put(pair.cause().id(), new Run(rows, Set.copyOf(readings)));
         return true;

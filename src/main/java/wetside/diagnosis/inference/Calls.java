@@ -135,7 +135,8 @@ public final class Calls {
     public double strikes(float[] rows, int from, float[] whole, int wholeFrom) {
         double most = 0;
         for (int q = 0; q < seen.length; q++) {
-            if (seen[q]) {
+            // what reads as without the cause strikes nobody: most readings of most causes
+            if (seen[q] && rows[from + q] != whole[wholeFrom + q]) {
                 most = Math.max(most, strikes(q, rows[from + q], whole[wholeFrom + q]));
             }
         }
