@@ -39,7 +39,10 @@ final class Dossier {
     final String title;
     final ZoneId zone;
     final List<Entry> standing;
+    /** As read by people. */
     final List<Entry> timeline;
+
+    final String found;
     final List<Measured> measured;
     final Proof proof;
     final List<Shelf.Use> used;
@@ -57,13 +60,15 @@ final class Dossier {
         owner = w.register().owner(machine.ownerId());
         title = w.models().title(machine);
         zone = w.clock().getZone();
-        timeline = w.jobs().timeline(job.id());
-        Set<Long> setAside = timeline.stream()
+        List<Entry> kept = w.jobs().timeline(job.id());
+        Set<Long> setAside = kept.stream()
                 .filter(e -> e.corrects() != null)
                 .map(Entry::corrects)
                 .collect(Collectors.toSet());
-        standing = timeline.stream().filter(e -> !setAside.contains(e.id())).toList();
+        standing = kept.stream().filter(e -> !setAside.contains(e.id())).toList();
         Optional<Casework> casework = JobView.casework(w, machine);
+        found = Found.words(casework, job.finding());
+        timeline = kept.stream().map(e -> Found.said(casework, e)).toList();
         AsFound told = AsFound.of(w.answered().standing(job.id()));
         List<Reading> read = Stream.concat(told.readings().stream(), w.readings().of(job.id()).stream())
                 .toList();

@@ -60,7 +60,7 @@ final class FileReport {
             return new Block.Prose("None yet.");
         }
         String says = dossier.causes.stream().map(Words.OfFault::says).collect(Collectors.joining("; and "));
-        return new Block.Prose(Wording.capital(dossier.job.finding())
+        return new Block.Prose(Wording.capital(dossier.found)
                 + (says.isEmpty() ? "." : ": " + Dossier.stop(says))
                 + dossier.whatItWas().map(w -> " " + w).orElse(""));
     }

@@ -8,7 +8,6 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import wetside.casework.Casework;
 import wetside.machine.BadFile;
@@ -111,7 +110,12 @@ public record JobView(
                 job,
                 kept.plate(),
                 rail(job.state()),
-                Timeline.days(kept.timeline(), kept.told(), measured, w.clock().getZone(), LocalDate.now(w.clock())),
+                Timeline.days(
+                        said(kept.timeline(), casework),
+                        kept.told(),
+                        measured,
+                        w.clock().getZone(),
+                        LocalDate.now(w.clock())),
                 measured,
                 Proof.of(casework, job.finding(), kept.timeline()),
                 kept.used(),
@@ -120,9 +124,13 @@ public record JobView(
                 kept.minutes(),
                 kept.signature(),
                 options,
-                found(casework, job.finding()),
+                Found.words(casework, job.finding()),
                 person,
                 typed);
+    }
+
+    private static List<Entry> said(List<Entry> timeline, Optional<Casework> casework) {
+        return timeline.stream().map(e -> Found.said(casework, e)).toList();
     }
 
     /** A job can be worked on when its machine's file is gone: only what is computed is missing. */
@@ -132,15 +140,6 @@ public record JobView(
         } catch (BadFile | NoSuchThing | IllegalArgumentException e) {
             return Optional.empty();
         }
-    }
-
-    /** In words; as it is written when it is none of this machine's causes. */
-    private static String found(Optional<Casework> casework, String finding) {
-        String words = casework.stream()
-                .flatMap(c -> Proof.causes(c, finding).stream())
-                .map(c -> c.cause().words())
-                .collect(Collectors.joining(", and "));
-        return words.isEmpty() ? finding : words;
     }
 
     private static List<Step> rail(JobState state) {

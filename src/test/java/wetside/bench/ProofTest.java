@@ -2,6 +2,7 @@ package wetside.bench;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
@@ -12,6 +13,7 @@ import wetside.machine.Installation;
 import wetside.machine.MachineFile;
 import wetside.page.Level;
 import wetside.procedure.Procedures;
+import wetside.shop.Entry;
 
 /** In which order a repaired machine is proved, and who may do which part of it: common practice, no source. */
 class ProofTest {
@@ -54,5 +56,14 @@ class ProofTest {
                 .filteredOn(i -> i.level() == Level.QUALIFIED)
                 .extracting(Proof.Item::what)
                 .contains("low voltage under load, by a qualified electrician");
+    }
+
+    @Test
+    void aFindingIsSaidInWordsAndWhatWasWrittenBehindItStays() {
+        Entry kept = new Entry(
+                1, 1, Instant.EPOCH, "finding", "Ines", "brew-element: leaks to earth. Flange green. Wet.", "", null);
+        Optional<Casework> casework = Optional.of(CASEWORK);
+        assertThat(Found.said(casework, kept).words()).isEqualTo("brew element: leaks to earth. Flange green. Wet.");
+        assertThat(Found.words(casework, "somebody's own words")).isEqualTo("somebody's own words");
     }
 }
