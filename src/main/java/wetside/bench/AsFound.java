@@ -19,7 +19,7 @@ record AsFound(List<Entry> entries, List<Reading> readings, Set<Long> takenBack)
     static AsFound of(List<Answer> answers) {
         return new AsFound(
                 answers.stream().map(AsFound::entry).toList(),
-                answers.stream()
+                beforeAnyRepair(answers).stream()
                         .filter(a -> a.takenBack().isEmpty() && !NOTHING.contains(a.said()))
                         .map(AsFound::reading)
                         .toList(),
@@ -27,6 +27,14 @@ record AsFound(List<Entry> entries, List<Reading> readings, Set<Long> takenBack)
                         .filter(a -> !a.takenBack().isEmpty())
                         .map(a -> -a.id())
                         .collect(Collectors.toSet()));
+    }
+
+    /** What was read after a repair is not how the machine came. */
+    private static List<Answer> beforeAnyRepair(List<Answer> answers) {
+        return answers.stream()
+                .takeWhile(a ->
+                        !a.said().equals(FaultCase.STILL_BAD) || !a.takenBack().isEmpty())
+                .toList();
     }
 
     private static Entry entry(Answer a) {

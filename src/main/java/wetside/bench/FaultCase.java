@@ -5,12 +5,14 @@ import java.nio.charset.StandardCharsets;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import wetside.casework.Answers;
 import wetside.casework.Asking;
 import wetside.casework.Casework;
 import wetside.diagnosis.Observation;
 import wetside.diagnosis.Observations;
 import wetside.diagnosis.Who;
+import wetside.shop.Answered;
 import wetside.shop.Job;
 import wetside.shop.RegisteredMachine;
 
@@ -57,7 +59,7 @@ public record FaultCase(
     /** An earlier reading in words, and when it was taken. */
     public record Earlier(String asked, String said, Instant at) {}
 
-    static final String STILL_BAD = "still bad";
+    static final String STILL_BAD = Answered.STILL_BAD;
 
     /** Stands for the case while the bench runs. */
     String id() {
@@ -90,22 +92,22 @@ public record FaultCase(
 
     /** What is known, as the inference takes it; what this machine cannot be asked (any more) says nothing. */
     Observations observations(Casework casework) {
-        List<Observation> all = new ArrayList<>();
-        for (Known k : known) {
-            Asking asking = casework.asking(k.asked()).orElse(null);
-            if (asking == null && k.said().equals(STILL_BAD)) {
-                all.add(Observation.stillBad(k.asked()));
-            } else if (asking != null) {
-                try {
-                    Observation o = Answers.parse(asking, k.said());
-                    all.add(k.calledAbout() ? o.complaint() : o);
-                } catch (Answers.NotAnAnswer e) {
-                    // the procedure has changed since; listed, but it says nothing
-                    continue;
-                }
-            }
+        return Observations.of(
+                known.stream().flatMap(k -> observation(casework, k).stream()).toList());
+    }
+
+    /** None where this machine cannot be asked, or the procedure has changed since: listed, but it says nothing. */
+    static Optional<Observation> observation(Casework casework, Known k) {
+        Asking asking = casework.asking(k.asked()).orElse(null);
+        if (asking == null) {
+            return k.said().equals(STILL_BAD) ? Optional.of(Observation.stillBad(k.asked())) : Optional.empty();
         }
-        return Observations.of(all);
+        try {
+            Observation o = Answers.parse(asking, k.said());
+            return Optional.of(k.calledAbout() ? o.complaint() : o);
+        } catch (Answers.NotAnAnswer e) {
+            return Optional.empty();
+        }
     }
 
     /** This machine's normal, as the inference takes it: only numbers say anything of tolerances. */

@@ -31,9 +31,7 @@ final class FaultCases {
         Job job = Numbers.job(workshop, context);
         RegisteredMachine machine = workshop.register().machine(job.machineId());
         Outcomes.Wanted wanted = workshop.outcomes().wanted(job.id());
-        List<FaultCase.Known> known = workshop.answered().standing(job.id()).stream()
-                .map(a -> known(a, wanted.complaint()))
-                .toList();
+        List<FaultCase.Known> known = known(workshop.answered().standing(job.id()), wanted.complaint());
         String complaint = known.stream().anyMatch(k -> k.asked().equals(wanted.complaint())) ? "" : wanted.complaint();
         boolean narrowed = !given(context, FaultNormal.FIELD).equals(FaultNormal.WITHOUT);
         return new FaultCase(
@@ -67,8 +65,15 @@ final class FaultCases {
                 workshop.clock().instant());
     }
 
-    private static FaultCase.Known known(Answer answer, String sign) {
-        return new FaultCase.Known(answer.asked(), answer.said(), answer.asked().equals(sign));
+    /** Called about is the first of them that answers the sign: asked again after a repair it is a reading like others. */
+    private static List<FaultCase.Known> known(List<Answer> answers, String sign) {
+        List<FaultCase.Known> known = new ArrayList<>();
+        for (Answer a : answers) {
+            boolean first = known.stream().noneMatch(FaultCase.Known::calledAbout);
+            known.add(
+                    new FaultCase.Known(a.asked(), a.said(), first && a.asked().equals(sign)));
+        }
+        return known;
     }
 
     FaultCase free(Context context) {
@@ -100,11 +105,34 @@ final class FaultCases {
                 place.form());
     }
 
-    /** The fields of a free case without an answer. */
+    /** The fields of a free case without the last answer to something. */
     static List<FaultCase.Field> without(FaultCase about, String asked) {
-        return new ArrayList<>(about.fields().stream()
-                .filter(f -> !f.name().equals(KNOWN) || !f.value().startsWith(asked + BETWEEN))
-                .toList());
+        return without(about, asked, 0);
+    }
+
+    /** The same without an answer given since the last repair: what was before it stays. */
+    static List<FaultCase.Field> asking(FaultCase about, String asked) {
+        List<FaultCase.Field> fields = about.fields();
+        int since = fields.size();
+        while (since > 0 && !isRepair(fields.get(since - 1))) {
+            since--;
+        }
+        return without(about, asked, since);
+    }
+
+    private static List<FaultCase.Field> without(FaultCase about, String asked, int since) {
+        List<FaultCase.Field> fields = new ArrayList<>(about.fields());
+        for (int i = fields.size() - 1; i >= since; i--) {
+            if (fields.get(i).name().equals(KNOWN) && fields.get(i).value().startsWith(asked + BETWEEN)) {
+                fields.remove(i);
+                break;
+            }
+        }
+        return fields;
+    }
+
+    private static boolean isRepair(FaultCase.Field field) {
+        return field.name().equals(KNOWN) && field.value().endsWith(BETWEEN + FaultCase.STILL_BAD);
     }
 
     static FaultCase.Field answer(String asked, String said) {

@@ -11,6 +11,7 @@ import wetside.diagnosis.Cause;
 import wetside.diagnosis.Earlier;
 import wetside.diagnosis.Effort;
 import wetside.diagnosis.Observation;
+import wetside.diagnosis.Overtaken;
 import wetside.diagnosis.Who;
 import wetside.diagnosis.inference.Alike;
 import wetside.diagnosis.inference.Evidence;
@@ -182,7 +183,7 @@ final class FaultCauses {
         Evidence.Strength most = session.leading().stream()
                 .filter(r -> r.position() != posterior.somethingElse())
                 .flatMap(r -> evidence.of(r.position()).stream())
-                .filter(w -> w.observation().equals(o))
+                .filter(w -> isOf(w.observation(), o))
                 .map(Evidence.Weight::strength)
                 .max(Enum::compareTo)
                 .orElse(Evidence.Strength.NONE);
@@ -192,6 +193,13 @@ final class FaultCauses {
             case SLIGHT -> "told little";
             case NONE -> "told nothing";
         };
+    }
+
+    /** Whether this is what an answer counts as; one given before a repair goes by another name since. */
+    private static boolean isOf(Observation counted, Observation answer) {
+        return counted.kind() == answer.kind()
+                && counted.value() == answer.value()
+                && Overtaken.now(counted.about()).equals(answer.about());
     }
 
     private String spent() {

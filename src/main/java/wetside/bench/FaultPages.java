@@ -196,7 +196,7 @@ public final class FaultPages implements Routes {
             workshop.answered().give(about.job().id(), asked, said, form.person());
             context.redirect(about.link(), HttpStatus.SEE_OTHER);
         } else {
-            List<FaultCase.Field> fields = FaultCases.without(about, asked);
+            List<FaultCase.Field> fields = FaultCases.asking(about, asked);
             fields.add(FaultCases.answer(asked, said));
             context.redirect(FaultCase.linked(about.address(), fields), HttpStatus.SEE_OTHER);
         }

@@ -2,9 +2,7 @@ package wetside.bench;
 
 import java.time.ZonedDateTime;
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import wetside.casework.Answers;
 import wetside.casework.Asking;
@@ -110,11 +108,9 @@ final class FaultViews {
     }
 
     private List<FaultView.Known> known(FaultCauses causes) {
-        Map<String, Observation> understood = new HashMap<>();
-        observations.forEach(o -> understood.put(o.about(), o));
         List<FaultView.Known> rows = new ArrayList<>();
         for (FaultCase.Known k : about.known()) {
-            Observation o = understood.get(k.asked());
+            Observation o = FaultCase.observation(ground.casework, k).orElse(null);
             Optional<Asking> asking = ground.casework.asking(k.asked());
             String answer = o == null
                     ? k.said()
@@ -123,13 +119,19 @@ final class FaultViews {
             String told = o == null ? "not understood" : unknown ? "nothing" : causes == null ? "" : causes.told(o);
             rows.add(new FaultView.Known(
                     k.asked(),
-                    Wording.capital(units.prose(k.asked())),
+                    Wording.capital(units.prose(k.asked())) + (isOvertaken(rows.size()) ? ", before the repair" : ""),
                     answer,
                     told,
                     asking.isPresent() ? about.link("step", k.asked()) : "",
                     unknown));
         }
         return rows;
+    }
+
+    /** Whether the same was asked again after a repair. */
+    private boolean isOvertaken(int row) {
+        String asked = about.known().get(row).asked();
+        return about.known().stream().skip(row + 1).anyMatch(k -> k.asked().equals(asked));
     }
 
     FaultView.Sharp sharp() {

@@ -12,6 +12,7 @@ import java.nio.file.Path;
 import java.time.Clock;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.AfterAll;
@@ -19,8 +20,13 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import wetside.casework.Installed;
 import wetside.department.Counted;
 import wetside.department.Ledger;
+import wetside.kind.Kinds;
+import wetside.machine.Installation;
+import wetside.machine.MachineFile;
+import wetside.procedure.Procedures;
 import wetside.setting.Setting;
 import wetside.shop.Answered;
 import wetside.shop.JobState;
@@ -154,6 +160,32 @@ class FaultPagesTest {
                         .all(jobs.byNumber(number).orElseThrow().id()))
                 .hasSize(2)
                 .allSatisfy(a -> assertThat(a.takenBack()).isNotEmpty());
+    }
+
+    @Test
+    void whatIsAnsweredAgainAfterARepairStandsBesideWhatWasSaidBefore() throws Exception {
+        post(at("/answers"), "asked", "power lamp", "said", "dark");
+        String done = Installed.of(
+                        MachineFile.read(Path.of(file), Kinds.declarations()).newest(), Installation.UNKNOWN)
+                .casework(Procedures.bundled())
+                .candidates()
+                .stream()
+                .filter(c -> c.component().equals(Optional.of("lamp")))
+                .findFirst()
+                .orElseThrow()
+                .cause()
+                .repair()
+                .id();
+        assertThat(known(
+                        post(at("/answers"), "asked", done, "said", "still bad").body()))
+                .contains("Done, still there");
+        String again =
+                post(at("/answers"), "asked", "power lamp", "said", "dark").body();
+        assertThat(known(again)).contains("Power lamp, before the repair").contains("3 answers");
+        assertThat(known(post(at("/back"), "asked", "power lamp").body()))
+                .doesNotContain("before the repair")
+                .contains("Power lamp")
+                .contains("2 answers");
     }
 
     private static String first(String page) {

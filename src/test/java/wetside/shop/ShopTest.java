@@ -51,6 +51,25 @@ class ShopTest {
     }
 
     @Test
+    void whatIsAskedAgainAfterARepairStandsBesideWhatWasAnsweredBefore() {
+        try (Shop shop = Shop.open(folder)) {
+            Jobs jobs = new Jobs(shop, at(NOON));
+            long job = jobs.byNumber(jobs.open(machine(shop, "1"), "slow", "desk"))
+                    .orElseThrow()
+                    .id();
+            Answered answered = new Answered(shop, at(NOON));
+            answered.give(job, "flow in 10 s", "4 g", "Ines");
+            answered.give(job, "flow in 10 s", "5 g", "Ines");
+            answered.give(job, "jet: clean", Answered.STILL_BAD, "Ines");
+            answered.give(job, "flow in 10 s", "30 g", "Ines");
+            assertThat(answered.standing(job)).extracting(Answer::said).containsExactly("5 g", "still bad", "30 g");
+            answered.takeBack(job, "flow in 10 s");
+            assertThat(answered.standing(job)).extracting(Answer::said).containsExactly("5 g", "still bad");
+            assertThat(answered.all(job)).hasSize(4);
+        }
+    }
+
+    @Test
     void ofTwoWhoMoveAJobTheSecondIsTold() {
         try (Shop shop = Shop.open(folder)) {
             Jobs jobs = new Jobs(shop, at(NOON.plus(Duration.ofDays(1))));
