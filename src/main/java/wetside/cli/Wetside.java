@@ -116,7 +116,10 @@ public final class Wetside {
         if (System.getenv("WETSIDE_TRACE") == null) {
             console.errors().println("This is a fault of ours; with WETSIDE_TRACE=1 set it shows where.");
         } else {
-            Arrays.stream(e.getStackTrace()).forEach(at -> console.errors().println("    at " + at));
+            for (Throwable t = e; t != null; t = t.getCause()) {
+                console.errors().println("  " + t);
+                Arrays.stream(t.getStackTrace()).forEach(at -> console.errors().println("    at " + at));
+            }
         }
         return INTERNAL;
     }

@@ -11,6 +11,12 @@ final class Enthalpy {
     /** Mean heat capacity of liquid water in the range of these machines [J/(kg K)]; for exchangers only. */
     static final double CP = 4200;
 
+    /**
+     * Water shut in and heated passes any pressure, and beyond the critical one nothing boils. From here on the boiling line
+     * is taken as it is here, at 311 °C, where no part of these machines gets [Pa].
+     */
+    private static final double MOST = 10e6;
+
     private final double[] s = new double[Saturation.SIZE];
     private final double[] boilingLine = new double[4];
 
@@ -47,7 +53,8 @@ final class Enthalpy {
     }
 
     /** {p, T, h', h''} on the boiling line, kept for the last pressure asked. */
-    private double[] line(double pressure) {
+    private double[] line(double under) {
+        double pressure = Math.min(under, MOST);
         if (boilingLine[0] != pressure) {
             double t = Water.saturationTemperature(pressure);
             Saturation.at(t, s);

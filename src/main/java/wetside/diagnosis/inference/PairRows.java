@@ -78,6 +78,9 @@ public final class PairRows {
                 : second != whole ? second : first;
     }
 
+    /** So much smaller than what a cause makes of it nothing can be a multiple of a reading. */
+    private static final double NEXT_TO_NOTHING = 1e-2;
+
     /** Ways in which two causes may meet in a number. */
     private enum Meeting {
         SUM,
@@ -90,7 +93,10 @@ public final class PairRows {
         float of(float one, float other, float whole) {
             return switch (this) {
                 case SUM -> one + (other - whole);
-                case PRODUCT -> one * other / whole;
+                case PRODUCT ->
+                    Math.abs(whole) < NEXT_TO_NOTHING * Math.max(Math.abs(one), Math.abs(other))
+                            ? Float.NaN
+                            : one * other / whole;
                 case LESS -> Math.min(one, other);
                 case MORE -> Math.max(one, other);
                 case FIRST -> one;
@@ -118,7 +124,7 @@ public final class PairRows {
                 float there = run[donor[k] * width + q];
                 float base = base(library, meeting, one, other, k, q);
                 float moved = base + there - base(library, meeting, one, other, donor[k], q);
-                boolean tells = meeting != null && !Float.isNaN(moved);
+                boolean tells = meeting != null && Float.isFinite(moved);
                 rows[k * width + q] = tells ? there >= 0 && base >= 0 ? Math.max(0, moved) : moved : there;
             }
         }

@@ -54,4 +54,27 @@ class PairRowsTest {
             assertThat(told[2 * k + 1]).isCloseTo(pressure(k, 6, 4), within(1e-4f));
         }
     }
+
+    @Test
+    void aMultipleOfNothingIsNotTold() {
+        float[][] whole = rows(1, 1, 9, 12);
+        whole[DRAWS - 1][0] = 0;
+        Library library = Toy.library(
+                List.of(Toy.cause("whole", 1), Toy.cause("jet", 1), Toy.cause("pump", 1)),
+                List.of(Toy.number("flow", 0.1), Toy.number("pressure", 0.1)),
+                whole,
+                rows(0.5, 1, 6, 12),
+                rows(1, 0.4, 9, 4));
+        float[] run = new float[RAN * 2];
+        int[] donors = new int[DRAWS];
+        for (int k = 0; k < DRAWS; k++) {
+            donors[k] = k % RAN;
+            if (k < RAN) {
+                run[2 * k] = flow(k, 0.5, 0.4);
+                run[2 * k + 1] = pressure(k, 6, 4);
+            }
+        }
+        float[] told = PairRows.told(library, 1, 2, run, donors);
+        assertThat(told[2 * (DRAWS - 1)]).isEqualTo(run[2 * donors[DRAWS - 1]]);
+    }
 }
