@@ -1,13 +1,10 @@
 package wetside.casework;
 
-import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.IntStream;
-import wetside.diagnosis.Answering;
-import wetside.diagnosis.Cause;
 import wetside.diagnosis.Library;
 import wetside.diagnosis.Question;
 import wetside.diagnosis.Signatures;
@@ -74,13 +71,12 @@ final class Footprint {
             before += weight;
             after += weight * chance[c];
         }
-        List<Cause> causes = new ArrayList<>();
-        for (int c = 0; c < chance.length; c++) {
-            Cause cause = library.causes().get(c);
-            double weight = c == 0 || after == 0 ? cause.weight() : cause.weight() * chance[c] * before / after;
-            causes.add(new Cause(cause.id(), cause.words(), weight, cause.component(), cause.repair()));
+        double[] weights = new double[chance.length];
+        for (int c = 0; c < weights.length; c++) {
+            double weight = library.causes().get(c).weight();
+            weights[c] = c == 0 || after == 0 ? weight : weight * chance[c] * before / after;
         }
-        return new Library(causes, library.questions(), library.signatures());
+        return library.weighted(weights);
     }
 
     private static boolean isHeard(Library library, int cause) {
@@ -109,17 +105,11 @@ final class Footprint {
 
     /** Whether a reading differs from that of the same machine when nothing is wrong by more than nothing. */
     static boolean differs(Question question, float whole, float here) {
-        return differs(question, whole, here, NONE);
+        return question.differs(whole, here, NONE);
     }
 
     /** The same by more than its instrument may be off. */
     static boolean differsPlainly(Question question, float whole, float here) {
-        return differs(question, whole, here, 1);
-    }
-
-    private static boolean differs(Question question, float whole, float here, double deviations) {
-        double least =
-                question.answering() instanceof Answering.Number n ? deviations * Math.sqrt(n.variance(whole)) : 0;
-        return Float.isNaN(whole) != Float.isNaN(here) || Math.abs(here - whole) > least;
+        return question.differs(whole, here, 1);
     }
 }

@@ -111,6 +111,11 @@ public final class Session {
     public void sharpen(Library library) {
         this.library = library;
         shipped = Footprint.called(library, casework.simulatesAll());
+        weigh();
+    }
+
+    /** Takes shipped rates, the shop's and this machine's normal together. */
+    private void weigh() {
         Library here = rates.apply(shipped);
         rated = earlier.size() == 0 ? here : Earlier.columns(here, earlier);
         singles = null;
@@ -120,7 +125,7 @@ public final class Session {
     /** Takes the rates of a shop in the place of the shipped ones: the same library with other weights. */
     public void rates(UnaryOperator<Library> ofShop) {
         rates = ofShop;
-        sharpen(library);
+        weigh();
     }
 
     /** How often a cause is before any answer: as shipped, and as it is taken here. */
@@ -143,7 +148,7 @@ public final class Session {
     /** Takes what this machine read when nothing was wrong with it: its own normal narrows the tolerances. */
     public void earlier(Observations readings) {
         earlier = readings;
-        sharpen(library);
+        weigh();
     }
 
     public void learn(Observation observation) {

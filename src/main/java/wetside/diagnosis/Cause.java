@@ -23,6 +23,11 @@ public record Cause(String id, String words, double weight, String component, Re
         }
     }
 
+    /** The same, more or less likely beforehand. */
+    public Cause weighing(double weight) {
+        return new Cause(id, words, weight, component, repair);
+    }
+
     /** This and another at once, mended by both repairs. */
     public Cause and(Cause other, double weight) {
         return new Cause(

@@ -57,14 +57,20 @@ public final class Library {
         return new Library(all, questions, Signatures.of(questions.size(), every, simulated));
     }
 
+    /** The same signatures with the causes weighted otherwise. */
+    public Library weighted(double... weights) {
+        List<Cause> weighted = new ArrayList<>();
+        for (int c = 0; c < weights.length; c++) {
+            weighted.add(causes.get(c).weighing(weights[c]));
+        }
+        return new Library(weighted, questions, signatures);
+    }
+
     /** Whether a cause moves a reading in any draw by more than the reading's own deviation. */
     public boolean moves(int cause, int q) {
         int n = Math.min(signatures.draws(cause), signatures.draws(0));
         for (int k = 0; k < n; k++) {
-            float whole = signatures.value(0, k, q);
-            float here = signatures.value(cause, k, q);
-            double noise = questions.get(q).answering() instanceof Answering.Number number ? number.variance(whole) : 0;
-            if (Float.isNaN(whole) != Float.isNaN(here) || Math.abs(here - whole) > Math.sqrt(noise)) {
+            if (questions.get(q).differs(signatures.value(0, k, q), signatures.value(cause, k, q), 1)) {
                 return true;
             }
         }

@@ -34,4 +34,13 @@ public record Question(String id, String words, Answering answering, Effort effo
         }
         return Observation.number(id, value);
     }
+
+    /**
+     * Whether a reading differs from that of the same machine without a cause by more than so many deviations of its
+     * instrument; a word by being another.
+     */
+    public boolean differs(float whole, float here, double deviations) {
+        double least = answering instanceof Answering.Number n ? deviations * Math.sqrt(n.variance(whole)) : 0;
+        return Float.isNaN(whole) != Float.isNaN(here) || Math.abs(here - whole) > least;
+    }
 }

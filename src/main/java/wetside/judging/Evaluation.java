@@ -13,7 +13,6 @@ import java.util.function.BooleanSupplier;
 import wetside.casework.Casework;
 import wetside.casework.Pairs;
 import wetside.casework.Session;
-import wetside.diagnosis.Cause;
 import wetside.diagnosis.Library;
 import wetside.diagnosis.Observations;
 import wetside.diagnosis.Who;
@@ -60,13 +59,12 @@ public final class Evaluation {
     /** Causes by their rates, however seldom noticed, but for those that no draw would bring anybody to call about. */
     private static Library byRate(Library library, Library believed) {
         Calls calls = new Calls(library);
-        List<Cause> causes = new ArrayList<>();
-        for (int c = 0; c < library.causes().size(); c++) {
-            Cause cause = library.causes().get(c);
+        double[] weights = new double[library.causes().size()];
+        for (int c = 0; c < weights.length; c++) {
             boolean shows = believed.causes().get(c).weight() > 0 && (c == 0 || calls.isEverMade(c));
-            causes.add(shows ? cause : new Cause(cause.id(), cause.words(), 0, cause.component(), cause.repair()));
+            weights[c] = shows ? library.causes().get(c).weight() : 0;
         }
-        return new Library(causes, library.questions(), library.signatures());
+        return library.weighted(weights);
     }
 
     /** Jobs played so far. */

@@ -83,12 +83,7 @@ public record Experience(List<ClosedJob> jobs, double strength, double keeps) {
         if (byComplaint) {
             weights = normal(counts(weights, causes, month, counts));
         }
-        List<Cause> weighted = new ArrayList<>();
-        for (int c = 0; c < weights.length; c++) {
-            Cause cause = causes.get(c);
-            weighted.add(new Cause(cause.id(), cause.words(), weights[c], cause.component(), cause.repair()));
-        }
-        return new Library(weighted, library.questions(), library.signatures());
+        return library.weighted(weights);
     }
 
     private static double[] shipped(List<Cause> causes) {
