@@ -56,7 +56,7 @@ final class OwnerReport {
                 .map(w -> w.owner().split("; ", 2)[0])
                 .filter(o -> !o.isEmpty())
                 .collect(Collectors.joining("; and "));
-        String what = said.isEmpty() ? dossier.job.finding() : said;
+        String what = said.isEmpty() ? dossier.found : said;
         String did = dossier.used.isEmpty()
                 ? ""
                 : " We have fitted a new "

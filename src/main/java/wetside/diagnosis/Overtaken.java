@@ -99,6 +99,14 @@ public final class Overtaken {
         return then.matches() ? Integer.parseInt(then.group(1)) : Integer.MAX_VALUE;
     }
 
+    /** What has columns of its own. */
+    public static List<String> names(Observations observed) {
+        return observed.stream()
+                .map(Observation::about)
+                .filter(about -> !now(about).equals(about))
+                .toList();
+    }
+
     /** The library with a column for each answer overtaken, filled from its question's; the same when there is none. */
     public static Library columns(Library library, Observations observed) {
         List<Question> questions = new ArrayList<>(library.questions());

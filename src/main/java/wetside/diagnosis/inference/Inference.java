@@ -1,6 +1,7 @@
 package wetside.diagnosis.inference;
 
 import java.util.Arrays;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
@@ -20,6 +21,8 @@ public final class Inference {
     private final Map<Optional<Readings.Complaint>, double[][]> weights = new ConcurrentHashMap<>();
     /** Null where whoever has a cause is as likely to call. */
     private final Calls calls;
+    /** As it was made ready last after a repair: every answer until the next repair finds it so. */
+    private volatile Asked asked;
 
     private Inference(Library library, Assumptions assumptions) {
         this(
@@ -90,13 +93,20 @@ public final class Inference {
      * again. Observations are to be put as {@link Overtaken#observed} puts them.
      */
     public Inference asked(Observations observed) {
-        Library wide = Overtaken.columns(library, observed);
-        if (wide == library) {
+        List<String> overtaken = Overtaken.names(observed);
+        if (overtaken.isEmpty()) {
             return this;
         }
-        Inference more = new Inference(wide, assumptions);
-        return calls == null ? more : more.called();
+        Asked known = asked;
+        if (known == null || !known.overtaken.equals(overtaken)) {
+            Inference more = new Inference(Overtaken.columns(library, observed), assumptions);
+            known = new Asked(overtaken, calls == null ? more : more.called());
+            asked = known;
+        }
+        return known.inference;
     }
+
+    private record Asked(List<String> overtaken, Inference inference) {}
 
     /** What is believed after these observations. */
     public Posterior posterior(Observations observations) {

@@ -53,6 +53,20 @@ class AskedAgainTest {
                 .with(pairs.stream().map(PairSearch.Pair::cause).toList(), rows));
     }
 
+    @Test
+    void untilTheNextRepairWhatWasMadeReadyServesEveryAnswer() {
+        Inference inference = Inference.of(library);
+        Observations then = Observations.of(Observation.number("y1", 3), Observation.stillBad("mend a"));
+        Inference ready = inference.asked(Overtaken.observed(library, then));
+        Observations now = then.with(Observation.number("y1", 1));
+        assertThat(inference.asked(Overtaken.observed(library, now))).isSameAs(ready);
+        assertThat(inference.asked(Observations.of(Observation.number("y1", 3))))
+                .isSameAs(inference);
+        Observations other = Observations.of(Observation.choice("hum", 0), Observation.number("y1", 3))
+                .with(Observation.stillBad("mend a"));
+        assertThat(inference.asked(Overtaken.observed(library, other))).isNotSameAs(ready);
+    }
+
     /** That the same person reads the same again says nothing new, not even when it was a slip both times. */
     @Test
     void theSameAgainSaysNothing() {
