@@ -8,7 +8,8 @@ import wetside.page.Level;
  *
  * @param people who may be on the line
  * @param known  what is known, with how much it told
- * @param step   what to do next; null while nothing has been computed
+ * @param stop   what an owner is told before all else, whose machine is not to be tried; null when there is no such thing
+ * @param step   what to do next; null while nothing has been computed, or nothing is to be tried
  * @param causes null while nothing has been computed
  * @param card   the finding, null while the causes are open
  * @param odd    what none of the causes explains, null when one explains all
@@ -24,6 +25,7 @@ public record FaultView(
         FaultCase about,
         List<Person> people,
         List<Known> known,
+        Caution stop,
         Step step,
         Causes causes,
         Card card,

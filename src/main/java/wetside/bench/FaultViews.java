@@ -11,6 +11,7 @@ import wetside.diagnosis.Observation;
 import wetside.diagnosis.Observations;
 import wetside.diagnosis.Who;
 import wetside.machine.Wording;
+import wetside.page.Level;
 import wetside.units.Display;
 
 /** Puts the page of fault finding together. */
@@ -60,11 +61,15 @@ final class FaultViews {
         FaultView.Why why = reasons == null || wanted.why().isEmpty() ? null : reasons.of(wanted.why());
         FaultView.Rest rest = reasons == null || !wanted.rest() ? null : reasons.rest();
         boolean plain = wanted.step().isEmpty() && why == null && rest == null;
+        FaultView.Caution stop = who == Who.OWNER ? stop() : null;
+        boolean nothingToTry =
+                why != null || rest != null || stop != null && wanted.step().isEmpty();
         return new FaultView(
                 about,
                 people(wanted.step()),
                 known(causes),
-                why != null || rest != null ? null : next().of(session, early, wanted.step()),
+                stop,
+                nothingToTry ? null : next().of(session, early, wanted.step()),
                 causes == null ? null : causes.of(early.advice()),
                 session == null || !plain ? null : FaultCard.of(session, about, units),
                 session == null ? null : FaultOdd.of(session, about, causes, ground.trial(knowledge)),
@@ -81,6 +86,13 @@ final class FaultViews {
                 isRefused(wanted.step()) ? "That step is not for whoever is on the line now: this one is." : "",
                 person,
                 about.rates().view());
+    }
+
+    /** Said to an owner whose words speak of danger; what was seen can still be told, nothing is tried. */
+    private FaultView.Caution stop() {
+        return SayNow.stop(about.complaint())
+                .map(words -> new FaultView.Caution(Level.QUALIFIED, "Tell the owner first", "“" + words + "”"))
+                .orElse(null);
     }
 
     private FaultNext next() {

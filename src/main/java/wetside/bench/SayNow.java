@@ -42,12 +42,9 @@ final class SayNow {
      * @param expected what a sound machine answers; may be empty
      */
     static Optional<String> of(String complaint, List<Asking> meant, Map<String, Expected> expected) {
-        Set<String> said = Signs.words(complaint);
-        if (among(said, SHOCK)) {
-            return Optional.of(UNTOUCHED);
-        }
-        if (among(said, DANGER)) {
-            return Optional.of(OFF);
+        Optional<String> stop = stop(complaint);
+        if (stop.isPresent()) {
+            return stop;
         }
         String normal = meant.stream()
                 .flatMap(a -> normal(a, expected).stream())
@@ -61,6 +58,12 @@ final class SayNow {
                 .orElse("");
         String both = (normal + " " + care).strip();
         return both.isEmpty() ? Optional.empty() : Optional.of(both);
+    }
+
+    /** What an owner is to do before all else, and that nothing is tried with the machine; empty where nothing speaks of danger. */
+    static Optional<String> stop(String complaint) {
+        Set<String> said = Signs.words(complaint);
+        return among(said, SHOCK) ? Optional.of(UNTOUCHED) : among(said, DANGER) ? Optional.of(OFF) : Optional.empty();
     }
 
     private static boolean among(Set<String> said, Set<String> words) {

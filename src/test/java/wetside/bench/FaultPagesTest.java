@@ -163,6 +163,24 @@ class FaultPagesTest {
     }
 
     @Test
+    void anOwnerWhoseMachineSmellsBurntIsToldToLeaveItOffAndTriesNothing() throws Exception {
+        number = jobs.open(machine, "It smells burnt", "owner");
+        String phone = get(at("")).body();
+        assertThat(phone)
+                .contains("Tell the owner first")
+                .contains("pull the plug")
+                .contains("Nothing is tried with it on the telephone")
+                .doesNotContain("class=\"pad\"");
+        String seen = get(at("?step=power+lamp")).body();
+        assertThat(seen).contains("Tell the owner first").contains("class=\"pad\"");
+        assertThat(get(at("?who=technician")).body())
+                .doesNotContain("Tell the owner first")
+                .contains("class=\"pad\"");
+        number = jobs.open(machine, "I got a shock from the lever", "owner");
+        assertThat(get(at("")).body()).contains("touch neither the machine");
+    }
+
+    @Test
     void whatIsAnsweredAgainAfterARepairStandsBesideWhatWasSaidBefore() throws Exception {
         post(at("/answers"), "asked", "power lamp", "said", "dark");
         String done = Installed.of(
