@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import wetside.casework.Answers;
 import wetside.casework.Asking;
+import wetside.casework.Danger;
 import wetside.casework.Session;
 import wetside.diagnosis.Observation;
 import wetside.diagnosis.Observations;
@@ -90,7 +91,7 @@ final class FaultViews {
 
     /** Said to an owner whose words speak of danger; what was seen can still be told, nothing is tried. */
     private FaultView.Caution stop() {
-        return SayNow.stop(about.complaint())
+        return Danger.said(about.complaint())
                 .map(words -> new FaultView.Caution(Level.QUALIFIED, "Tell the owner first", "“" + words + "”"))
                 .orElse(null);
     }

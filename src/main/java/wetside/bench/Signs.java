@@ -6,11 +6,11 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import wetside.casework.Asking;
 import wetside.casework.Casework;
+import wetside.casework.Spoken;
 import wetside.diagnosis.Who;
 
 /**
@@ -18,8 +18,6 @@ import wetside.diagnosis.Who;
  * complaint. A word says the more the fewer questions use it.
  */
 final class Signs {
-    /** Words shorter than this carry no meaning here; and this much of two words must agree to be the same. */
-    private static final int STEM = 4;
     /** A name says more of a question than its sentences. */
     private static final double IN_NAME = 2;
     /** What it is about stands first in the name. */
@@ -28,69 +26,6 @@ final class Signs {
     private static final double WORTH = 0.4;
     /** What happens at the time that was named comes first. */
     private static final double AT_THAT_TIME = 1.5;
-
-    private static final Set<String> EMPTY = Set.of(
-            "when",
-            "that",
-            "this",
-            "with",
-            "from",
-            "does",
-            "have",
-            "there",
-            "what",
-            "after",
-            "before",
-            "they",
-            "them",
-            "then",
-            "into",
-            "over",
-            "just",
-            "very",
-            "like",
-            "some",
-            "much",
-            "more",
-            "only",
-            "comes",
-            "coming",
-            "goes",
-            "going",
-            "doesn",
-            "machine",
-            "coffee",
-            "while",
-            "minutes",
-            "minute",
-            "about",
-            "your",
-            "broken",
-            "wrong",
-            "anymore",
-            "again",
-            "always",
-            "sometimes",
-            "think",
-            "made",
-            "make",
-            "makes",
-            "watch",
-            "look",
-            "read",
-            "it's",
-            "switch",
-            "switched",
-            "switching",
-            "turn",
-            "turned",
-            "turning",
-            "tell",
-            "time",
-            "something",
-            "anything",
-            "nothing",
-            "thing");
 
     private final List<Asking> asked;
     private final Map<Asking, Set<String>> names = new HashMap<>();
@@ -101,8 +36,11 @@ final class Signs {
                 .filter(a -> a.question().effort().who() == Who.OWNER)
                 .toList();
         asked.forEach(a -> {
-            names.put(a, words(a.question().id()));
-            words.put(a, words(a.procedure().ask() + " " + a.procedure().says() + " " + String.join(" ", a.options())));
+            names.put(a, Spoken.words(a.question().id()));
+            words.put(
+                    a,
+                    Spoken.words(
+                            a.procedure().ask() + " " + a.procedure().says() + " " + String.join(" ", a.options())));
         });
     }
 
@@ -115,7 +53,7 @@ final class Signs {
      * @param when the state it happens in, "" when nobody has said
      */
     List<Sign> of(String complaint, String when, int most) {
-        Map<String, Double> weights = weights(words(complaint));
+        Map<String, Double> weights = weights(Spoken.words(complaint));
         List<Sign> all = new ArrayList<>();
         for (Asking a : asked) {
             double score = 0;
@@ -136,7 +74,7 @@ final class Signs {
     /** How much a word says of a question. */
     private double share(Asking a, String word) {
         Set<String> name = names.get(a);
-        if (!name.isEmpty() && alike(name.iterator().next(), word)) {
+        if (!name.isEmpty() && Spoken.alike(name.iterator().next(), word)) {
             return FIRST;
         }
         return has(name, word) ? IN_NAME : has(words.get(a), word) ? 1 : 0;
@@ -169,34 +107,6 @@ final class Signs {
 
     /** Whether a word or one that begins alike is among some. */
     private static boolean has(Set<String> words, String word) {
-        return words.stream().anyMatch(w -> alike(w, word));
-    }
-
-    static boolean alike(String a, String b) {
-        return a.equals(b) || a.length() >= STEM && b.startsWith(a) || b.length() >= STEM && a.startsWith(b);
-    }
-
-    static Set<String> words(String text) {
-        Set<String> words = new LinkedHashSet<>();
-        for (String word : text.toLowerCase(Locale.ROOT).split("[^\\p{L}\\p{N}']+")) {
-            String bare = bare(word);
-            if (bare.length() >= STEM - 1 && !EMPTY.contains(word) && !EMPTY.contains(bare)) {
-                words.add(bare);
-            }
-        }
-        return words;
-    }
-
-    /** Without the ending of a plural or a verb. */
-    private static String bare(String word) {
-        for (String ending : new String[] {"ing", "ed", "s"}) {
-            if (word.endsWith(ending) && !word.endsWith("ss") && word.length() - ending.length() >= STEM - 1) {
-                String stem = word.substring(0, word.length() - ending.length());
-                int n = stem.length();
-                boolean doubled = n >= STEM && stem.charAt(n - 1) == stem.charAt(n - 2);
-                return doubled ? stem.substring(0, n - 1) : stem;
-            }
-        }
-        return word;
+        return words.stream().anyMatch(w -> Spoken.alike(w, word));
     }
 }

@@ -4,6 +4,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import wetside.casework.Answers;
 import wetside.casework.Asking;
@@ -51,14 +52,21 @@ final class FindingJson {
         m.put("fewestSimulated", standing.fewest());
         m.put("mostSimulated", standing.most());
         FindingJson finding = new FindingJson(session);
-        finding.fill(m);
+        Advice advice = session.advice();
+        finding.fill(m, advice);
+        Optional<String> stop = FindingText.stop(session, complaint);
+        if (stop.isPresent()) {
+            m.put("stop", stop.get());
+        } else {
+            finding.steps(m, advice);
+        }
         if (whyNot != null) {
             m.put("whyNot", finding.whyNot(whyNot));
         }
         return m;
     }
 
-    private void fill(Map<String, Object> m) {
+    private void fill(Map<String, Object> m, Advice advice) {
         m.put(
                 "known",
                 session.observations().entered().stream().map(this::known).toList());
@@ -75,12 +83,14 @@ final class FindingJson {
                         : session.plausibility().odd().stream()
                                 .map(o -> o.observation().about())
                                 .toList());
-        Advice advice = session.advice();
         m.put(
                 "notToldApart",
                 advice.alike().stream()
                         .map(a -> a.positions().stream().map(posterior::id).toList())
                         .toList());
+    }
+
+    private void steps(Map<String, Object> m, Advice advice) {
         m.put("next", step(advice.best()));
         m.put("steps", advice.steps().stream().limit(STEPS).map(this::step).toList());
         m.put(

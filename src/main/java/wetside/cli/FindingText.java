@@ -2,8 +2,10 @@ package wetside.cli;
 
 import java.util.Optional;
 import wetside.casework.Candidates;
+import wetside.casework.Danger;
 import wetside.casework.Installed;
 import wetside.casework.Session;
+import wetside.diagnosis.Who;
 import wetside.diagnosis.inference.Posterior;
 import wetside.diagnosis.plan.Advice;
 
@@ -33,7 +35,27 @@ final class FindingText {
         new KnownText(console, session).print();
         Advice advice = session.advice();
         Optional<String> told = belief(advice);
-        new StepText(console, session, false).print(advice.best(), told);
+        Optional<String> stop = stop(session, complaint);
+        if (stop.isPresent()) {
+            stay(stop.get());
+        } else {
+            new StepText(console, session, false).print(advice.best(), told);
+        }
+    }
+
+    /** What an owner is told instead of a next step where the complaint speaks of danger. */
+    static Optional<String> stop(Session session, String complaint) {
+        return session.who() == Who.OWNER ? Danger.said(complaint) : Optional.empty();
+    }
+
+    private void stay(String words) {
+        console.line("");
+        console.text("Tell the owner first: ", "“" + words + "”");
+        console.line("");
+        console.text(
+                "Next: ",
+                "nothing is tried with it on the telephone, it stays off. Have it brought in or send a technician; then go on"
+                        + " with --who technician");
     }
 
     /** What is believed after what is known; gives the repair that is told in full, once a cause stands out. */

@@ -247,11 +247,11 @@ class FaultReasonsTest {
         assertThat(causes(within(60, fault, "Causes not run yet"))).contains("Causes not run yet");
         String stopped = browser.post(fault + "/work", "do", "stop").body();
         assertThat(stopped).contains("Stopped after").contains("Go on");
-        String state = browser.get(fault + "/sharp").body();
-        assertThat(state).contains("paused\nready");
+        assertThat(browser.get(fault + "/sharp").body()).contains("paused\nready");
         HttpResponse<String> answered = browser.post(fault + "/answers", "asked", "power lamp", "said", "lit");
         assertThat(answered.statusCode()).isEqualTo(200);
-        assertThat(browser.get(fault + "/sharp").body()).isEqualTo(state);
+        // those that were being run when it was stopped may come in meanwhile
+        assertThat(browser.get(fault + "/sharp").body()).contains("paused\nready");
         assertThat(browser.post(fault + "/work", "do", "on").body()).contains("Stop and keep");
         browser.post(fault + "/work", "do", "stop");
     }
