@@ -29,10 +29,7 @@ public final class ControlBoard implements Kind {
             "longest fill", Dimension.TIME, 90, 5, 3600, Spread.relative(0.01), "after which it gives up filling");
     static final Parameter DEBOUNCE = Parameter.usual(
             "patience", Dimension.TIME, 2, 0.05, 60, Spread.relative(0.05), "how long the probe must say the same");
-    static final Parameter LEAST = Parameter.condition(
-            "works from", Dimension.VOLTAGE, 9, 1, 1000, Spread.relative(0.03), "supply below which it is dead");
-    static final Parameter DRAWS = Parameter.usual(
-            "supply resistance", Dimension.RESISTANCE, 90, 5, 1e5, Spread.relative(0.1), "as its supply sees it");
+    static final Parameter DRAWS = Electronics.draws(90);
     static final Parameter PROBE_SERIES = Ohms.closed("probe input", 100, "resistance in series with the probe input");
     static final Parameter PROBE_ACROSS =
             Ohms.open("probe input insulation", Ohms.INSULATION, "from the probe input to its return");
@@ -64,7 +61,7 @@ public final class ControlBoard implements Kind {
                     THRESHOLD,
                     FILL_LIMIT,
                     DEBOUNCE,
-                    LEAST,
+                    Electronics.LEAST,
                     DRAWS,
                     PROBE_SERIES,
                     PROBE_ACROSS,
@@ -77,7 +74,7 @@ public final class ControlBoard implements Kind {
                     RELEASE));
 
     private static final List<Fault> FAULTS = List.of(
-            Fault.of("dead", 0.8, set(LEAST, 1000)),
+            Fault.of("dead", 0.8, set(Electronics.LEAST, 1000)),
             Fault.of("pump output dead", 0.7, set(PUMP_ON, Ohms.OPEN)),
             Fault.of("pump output stuck on", 0.6, set(PUMP_OFF, 0.05)),
             Fault.of("fill output dead", 0.5, set(FILL_ON, Ohms.OPEN)),
@@ -102,42 +99,27 @@ public final class ControlBoard implements Kind {
 
     @Override
     public void build(Component c, Blueprint b) {
-        int plus = b.terminal(c, "plus");
-        int minus = b.terminal(c, "minus");
-        b.current().add(new CurrentPlan.Resistor(c.id() + " supply", plus, minus, c.get(DRAWS)));
+        Electronics.supply(c, b, c.get(DRAWS));
         FillLogic logic = FillLogic.of(c, b, inputs(c, b));
         b.control(logic);
         FillLogic.Outputs out = logic.outputs();
-        switched(c, b, "pump", "line", out.pump(), c.get(PUMP_ON), c.get(PUMP_OFF));
-        switched(c, b, "fill", "line", out.fill(), c.get(FILL_ON), c.get(FILL_OFF));
-        switched(c, b, "brew heat", "plus", out.brewHeat(), c.get(RELEASE), Ohms.OPEN);
-        switched(c, b, "steam heat", "plus", out.steamHeat(), c.get(RELEASE), Ohms.OPEN);
+        Electronics.contact(c, b, "pump", "line", "pump", out.pump(), c.get(PUMP_ON), c.get(PUMP_OFF));
+        Electronics.contact(c, b, "fill", "line", "fill", out.fill(), c.get(FILL_ON), c.get(FILL_OFF));
+        Electronics.contact(c, b, "brew heat", "plus", "brew heat", out.brewHeat(), c.get(RELEASE), Ohms.OPEN);
+        Electronics.contact(c, b, "steam heat", "plus", "steam heat", out.steamHeat(), c.get(RELEASE), Ohms.OPEN);
         b.choice(c, "message", FillLogic.MESSAGES, logic::message);
-    }
-
-    private static void switched(Component c, Blueprint b, String port, String from, int slot, double on, double off) {
-        b.current()
-                .add(new CurrentPlan.Contact(
-                        c.id() + " " + port, b.terminal(c, from), b.terminal(c, port), slot, on, off));
     }
 
     private static FillLogic.Inputs inputs(Component c, Blueprint b) {
         int common = b.terminal(c, "common");
         int shell = b.terminal(c, "probe return");
-        int probe = behind(c, b, "probe", c.get(PROBE_SERIES));
+        int probe = Electronics.behind(c, b, "probe", c.get(PROBE_SERIES));
         b.current().add(new CurrentPlan.Resistor(c.id() + " probe insulation", probe, shell, c.get(PROBE_ACROSS)));
         CurrentPlan current = b.current();
         return new FillLogic.Inputs(
                 current.voltage(c.id() + " supply", b.terminal(c, "minus"), b.terminal(c, "plus")),
                 current.seen(c.id() + " probe", probe, shell),
-                current.seen(c.id() + " tank", behind(c, b, "tank", c.get(TANK_SERIES)), common),
-                current.seen(c.id() + " brew", behind(c, b, "brew", c.get(BREW_SERIES)), common));
-    }
-
-    /** The far side of an input's own resistance. */
-    private static int behind(Component c, Blueprint b, String port, double ohms) {
-        int inside = b.innerTerminal();
-        b.current().add(new CurrentPlan.Resistor(c.id() + " " + port + " input", b.terminal(c, port), inside, ohms));
-        return inside;
+                current.seen(c.id() + " tank", Electronics.behind(c, b, "tank", c.get(TANK_SERIES)), common),
+                current.seen(c.id() + " brew", Electronics.behind(c, b, "brew", c.get(BREW_SERIES)), common));
     }
 }

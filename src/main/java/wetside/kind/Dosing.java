@@ -54,7 +54,7 @@ final class Dosing implements Control {
         this.in = in;
         this.out = out;
         this.memory = memory;
-        least = c.get(DosingUnit.LEAST);
+        least = c.get(Electronics.LEAST);
         longest = c.get(DosingUnit.LONGEST);
         patience = c.get(DosingUnit.PATIENCE);
     }

@@ -33,10 +33,7 @@ public final class DosingUnit implements Kind {
             60,
             Spread.relative(0.05),
             "without pulses while pouring, until its lamp flashes");
-    static final Parameter LEAST = Parameter.condition(
-            "works from", Dimension.VOLTAGE, 9, 1, 1000, Spread.relative(0.03), "supply below which it is dead");
-    static final Parameter DRAWS = Parameter.usual(
-            "supply resistance", Dimension.RESISTANCE, 240, 5, 1e5, Spread.relative(0.1), "as its supply sees it");
+    static final Parameter DRAWS = Electronics.draws(240);
     static final Parameter VALVE_ON = Ohms.closed("valve output on", 0.05, "resistance of its relay when closed");
     static final Parameter VALVE_OFF = Ohms.open("valve output off", Ohms.OPEN, "resistance of its relay when open");
     static final Parameter REQUEST_ON = Ohms.closed("request on", 20, "resistance of its pump request when closed");
@@ -60,7 +57,7 @@ public final class DosingUnit implements Kind {
                     TWO,
                     LONGEST,
                     PATIENCE,
-                    LEAST,
+                    Electronics.LEAST,
                     DRAWS,
                     VALVE_ON,
                     VALVE_OFF,
@@ -69,7 +66,7 @@ public final class DosingUnit implements Kind {
                     PULSE_SERIES));
 
     private static final List<Fault> FAULTS = List.of(
-            Fault.of("dead", 0.6, set(LEAST, 1000)),
+            Fault.of("dead", 0.6, set(Electronics.LEAST, 1000)),
             Fault.of("valve output dead", 0.6, set(VALVE_ON, Ohms.OPEN)),
             Fault.of("valve output stuck on", 0.5, set(VALVE_OFF, 0.05)),
             Fault.of("pump request dead", 0.3, set(REQUEST_ON, Ohms.OPEN)),
@@ -90,31 +87,20 @@ public final class DosingUnit implements Kind {
 
     @Override
     public void build(Component c, Blueprint b) {
-        int plus = b.terminal(c, "plus");
+        Electronics.supply(c, b, c.get(DRAWS));
         int minus = b.terminal(c, "minus");
+        int keys = Electronics.behind(c, b, "keys", c.get(KEY_SERIES));
+        int pulse = Electronics.behind(c, b, "pulse", c.get(PULSE_SERIES));
         CurrentPlan current = b.current();
-        current.add(new CurrentPlan.Resistor(c.id() + " supply", plus, minus, c.get(DRAWS)));
-        int keys = b.innerTerminal();
-        int pulse = b.innerTerminal();
-        current.add(new CurrentPlan.Resistor(c.id() + " key input", b.terminal(c, "keys"), keys, c.get(KEY_SERIES)));
-        current.add(
-                new CurrentPlan.Resistor(c.id() + " pulse input", b.terminal(c, "pulse"), pulse, c.get(PULSE_SERIES)));
         Dosing.Inputs in = new Dosing.Inputs(
-                current.voltage(c.id() + " supply", minus, plus),
+                current.voltage(c.id() + " supply", minus, b.terminal(c, "plus")),
                 current.seen(c.id() + " keys", keys, minus),
                 current.seen(c.id() + " pulses", pulse, minus));
         Dosing dosing = Dosing.of(c, b, in);
         b.control(dosing);
         Dosing.Outputs out = dosing.outputs();
-        contact(c, "valve", "line", "valve", out.pours(), c.get(VALVE_ON), c.get(VALVE_OFF), b);
-        contact(c, "request", "request", "common", out.pours(), c.get(REQUEST_ON), Ohms.OPEN, b);
+        Electronics.contact(c, b, "valve", "line", "valve", out.pours(), c.get(VALVE_ON), c.get(VALVE_OFF));
+        Electronics.contact(c, b, "request", "request", "common", out.pours(), c.get(REQUEST_ON), Ohms.OPEN);
         current.add(new CurrentPlan.Pulsed(c.id() + " lamp", b.terminal(c, "lamp"), minus, out.lamp(), 1, Ohms.OPEN));
-    }
-
-    private static void contact(
-            Component c, String name, String from, String to, int slot, double on, double off, Blueprint b) {
-        b.current()
-                .add(new CurrentPlan.Contact(
-                        c.id() + " " + name, b.terminal(c, from), b.terminal(c, to), slot, on, off));
     }
 }

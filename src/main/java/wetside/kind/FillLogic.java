@@ -52,7 +52,7 @@ final class FillLogic implements Control {
         this.in = in;
         this.out = out;
         this.memory = memory;
-        least = c.get(ControlBoard.LEAST);
+        least = c.get(Electronics.LEAST);
         threshold = c.get(ControlBoard.THRESHOLD);
         patience = c.get(ControlBoard.DEBOUNCE);
         longest = c.get(ControlBoard.FILL_LIMIT);
