@@ -19,22 +19,6 @@ import wetside.run.NoSuchThing;
         versionProvider = Build.class,
         description = "The service bench for espresso machines: everything computed from one machine file.",
         synopsisSubcommandLabel = "COMMAND",
-        subcommands = {
-            DiagnoseCommand.class,
-            ReadingsCommand.class,
-            RunCommand.class,
-            CheckCommand.class,
-            MapCommand.class,
-            CabinetCommand.class,
-            PartCommand.class,
-            TourCommand.class,
-            WaterCommand.class,
-            SchemaCommand.class,
-            NewCommand.class,
-            BenchCommand.class,
-            EvaluateCommand.class,
-            CommandLine.HelpCommand.class
-        },
         footer = {
             "",
             "Exit codes: 0 done, 1 done with findings, 2 bad input, 3 a fault of ours.",
@@ -70,7 +54,7 @@ public final class Wetside {
     }
 
     private static int run(String[] args, Console console) {
-        CommandLine line = new CommandLine(Wetside.class, new Commands(console));
+        CommandLine line = new Commands(console).line(args.length == 0 ? "" : args[0]);
         line.setOut(console.printer());
         line.setErr(console.errors());
         line.setUsageHelpWidth(Lines.WIDTH);

@@ -27,10 +27,24 @@ public final class Node {
     private final List<Node> items;
     private final boolean absent;
 
-    /** What a node is called: its path in the file, and where the last name of it stands (null in lists). */
-    record Name(String path, Problems.Mark mark) {
-        String inside(String child) {
-            return path.isEmpty() ? child : path + " / " + child;
+    /**
+     * What a node is called, and where its name stands. Paths are put together when somebody asks, which is when something is
+     * wrong.
+     *
+     * @param around what it is in, null for the root
+     * @param last   its own name or number
+     * @param mark   of its name; null in lists
+     */
+    record Name(Name around, String last, Problems.Mark mark) {
+        static final Name ROOT = new Name(null, "", null);
+
+        Name inside(String child, Problems.Mark mark) {
+            return new Name(this, child, mark);
+        }
+
+        /** Names from the root to here. */
+        String path() {
+            return around == null || around == ROOT ? last : around.path() + " / " + last;
         }
     }
 
@@ -69,7 +83,7 @@ public final class Node {
 
     /** Stands in for what has already been noted as missing, and keeps silent. */
     private Node standIn(String child) {
-        return new Node(problems, mark, new Name(name.inside(child), name.mark), null, null, null, true);
+        return new Node(problems, mark, name.inside(child, name.mark), null, null, null, true);
     }
 
     /** The root of a file. */
@@ -101,7 +115,7 @@ public final class Node {
 
     /** Names from the root to here, e.g. {@code components / brew-gauge / set}. */
     public String path() {
-        return name.path;
+        return name.path();
     }
 
     public boolean isText() {
@@ -302,14 +316,14 @@ public final class Node {
     /** Notes a problem with this value; {@code maybe} is what was probably meant, as it should be shown. */
     public void problem(String what, String maybe) {
         if (!absent) {
-            problems.add(text == null && name.mark != null ? name.mark : mark, name.path, what, maybe);
+            problems.add(text == null && name.mark != null ? name.mark : mark, name.path(), what, maybe);
         }
     }
 
     /** Notes a problem with the name of this value rather than the value. */
     public void unknown(String what, String maybe) {
         if (!absent) {
-            problems.add(name.mark == null ? mark : name.mark, name.path, what, maybe);
+            problems.add(name.mark == null ? mark : name.mark, name.path(), what, maybe);
         }
     }
 
@@ -323,7 +337,7 @@ public final class Node {
             problem(what, maybe);
         } else {
             int column = problems.line(mark.line()).codePointCount(0, at) + 1;
-            problems.add(new Problems.Mark(mark.line(), column, piece.length()), name.path, what, maybe);
+            problems.add(new Problems.Mark(mark.line(), column, piece.length()), name.path(), what, maybe);
         }
     }
 

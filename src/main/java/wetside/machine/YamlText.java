@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import org.snakeyaml.engine.v2.api.LoadSettings;
 import org.snakeyaml.engine.v2.api.lowlevel.Parse;
 import org.snakeyaml.engine.v2.common.ScalarStyle;
@@ -23,6 +24,7 @@ import org.snakeyaml.engine.v2.exceptions.YamlEngineException;
  * are refused where they stand, so a small file cannot grow into a large one.
  */
 final class YamlText {
+    private static final Pattern SPACES = Pattern.compile("\\s+");
     private static final int DEEPEST = 20;
     private static final int MOST_CHARACTERS = 2_000_000;
 
@@ -68,7 +70,7 @@ final class YamlText {
             }
             event = events.next();
         }
-        Node root = node(event, new Node.Name("", null));
+        Node root = node(event, Node.Name.ROOT);
         while (events.hasNext()) {
             Event after = events.next();
             if (after.getEventId() == Event.ID.DocumentStart) {
@@ -106,7 +108,18 @@ final class YamlText {
         return nothing
                 ? Node.nothing(problems, mark, name)
                 : Node.scalar(
-                        problems, mark, name, value.replaceAll("\\s+", " ").strip());
+                        problems, mark, name, onOneLine(value));
+    }
+
+    /** White space of any length is one blank; looked for first, because most texts have none to change. */
+    private static String onOneLine(String value) {
+        for (int i = 0; i < value.length(); i++) {
+            char c = value.charAt(i);
+            if (c < ' ' || c == ' ' && (i == 0 || i + 1 == value.length() || value.charAt(i + 1) == ' ')) {
+                return SPACES.matcher(value).replaceAll(" ").strip();
+            }
+        }
+        return value.strip();
     }
 
     private Node map(Event start, Node.Name name) {
@@ -117,7 +130,7 @@ final class YamlText {
                 throw new Refused(mark(e.getStartMark()), "a name is wanted here, not a list or map");
             }
             String said = key.getValue().strip();
-            Node value = node(events.next(), new Node.Name(name.inside(said), mark(key)));
+            Node value = node(events.next(), name.inside(said, mark(key)));
             Node first = entries.putIfAbsent(said, value);
             if (first != null) {
                 problems.add(
@@ -134,7 +147,7 @@ final class YamlText {
     private Node list(Event start, Node.Name name) {
         List<Node> items = new ArrayList<>();
         for (Event e = events.next(); e.getEventId() != Event.ID.SequenceEnd; e = events.next()) {
-            items.add(node(e, new Node.Name(name.inside(String.valueOf(items.size() + 1)), null)));
+            items.add(node(e, name.inside(String.valueOf(items.size() + 1), null)));
         }
         return Node.list(problems, mark(start.getStartMark()), name, items);
     }

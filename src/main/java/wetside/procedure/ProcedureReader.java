@@ -14,7 +14,6 @@ import wetside.procedure.Procedure.Taking;
 import wetside.procedure.Procedure.Who;
 import wetside.procedure.Procedure.Word;
 import wetside.units.Dimension;
-import wetside.units.NotAQuantity;
 import wetside.units.Quantity;
 
 /** One procedure from its node. */
@@ -97,14 +96,10 @@ final class ProcedureReader {
     /** A quantity of whatever dimension its unit says; a plain number stays one. */
     private static double any(Node node) {
         String text = node.text();
-        for (Dimension d : Dimension.values()) {
-            try {
-                return Quantity.parse(text, d).si();
-            } catch (NotAQuantity e) {
-                continue;
-            }
+        Optional<Quantity> quantity = Quantity.parseAny(text);
+        if (quantity.isEmpty()) {
+            node.problem("'" + text + "' is no quantity", "0.05 g/s");
         }
-        node.problem("'" + text + "' is no quantity", "0.05 g/s");
-        return 0;
+        return quantity.map(Quantity::si).orElse(0.0);
     }
 }

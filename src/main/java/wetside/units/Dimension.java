@@ -130,13 +130,19 @@ public enum Dimension {
 
     /** The unit written {@code symbol}; capital and small letters are only told apart where it matters. */
     public Optional<Unit> unit(String symbol) {
-        Optional<Unit> exact = units.stream().filter(u -> u.isWritten(symbol)).findFirst();
-        if (exact.isPresent()) {
-            return exact;
+        // loops: asked for every quantity of every file before anything is compiled
+        Unit loose = null;
+        boolean doubtful = false;
+        for (Unit u : units) {
+            if (u.isWritten(symbol)) {
+                return Optional.of(u);
+            }
+            if (u.isWrittenIgnoringCase(symbol)) {
+                doubtful |= loose != null;
+                loose = u;
+            }
         }
-        List<Unit> loose =
-                units.stream().filter(u -> u.isWrittenIgnoringCase(symbol)).toList();
-        return loose.size() == 1 ? Optional.of(loose.get(0)) : Optional.empty();
+        return doubtful ? Optional.empty() : Optional.ofNullable(loose);
     }
 
     /** The units in words: "bar, mbar, kPa, MPa, Pa or psi". */

@@ -17,6 +17,7 @@ public record Quantity(double si, Dimension dimension) {
             Pattern.compile("([+-]?(?:\\d+(?:\\.\\d*)?|\\.\\d+)(?:[eE][+-]?\\d+)?)\\s*(.*)", Pattern.DOTALL);
     private static final Pattern COMMA = Pattern.compile("([+-]?\\d+),(\\d+)(.*)", Pattern.DOTALL);
     private static final Pattern ABSOLUTE = Pattern.compile("(bar|kPa|MPa|Pa|psi|mbar)\\s*\\(?a(bs(olute)?)?\\)?\\.?");
+    private static final Pattern SPACES = Pattern.compile("\\s+");
     private static final int LONGEST = 60;
 
     /**
@@ -44,13 +45,30 @@ public record Quantity(double si, Dimension dimension) {
         return new Quantity(known.toSi(value), expected);
     }
 
+    /** The same of whatever dimension its unit says: the first that has it; a plain number is a share. */
+    public static Optional<Quantity> parseAny(String text) {
+        String clean = normalised(text);
+        Matcher shape = SHAPE.matcher(clean);
+        if (clean.length() > LONGEST || !shape.matches()) {
+            return Optional.empty();
+        }
+        double value = Double.parseDouble(shape.group(1));
+        for (Dimension d : Dimension.values()) {
+            Optional<Unit> unit = d.unit(shape.group(2));
+            if (unit.isPresent() && Double.isFinite(value)) {
+                return Optional.of(new Quantity(unit.get().toSi(value), d));
+            }
+        }
+        return Optional.empty();
+    }
+
     /** This quantity as the trade writes it. */
     public String in(Display display) {
         return display.print(si, dimension);
     }
 
     private static String normalised(String text) {
-        return text.strip()
+        String clean = text.strip()
                 .replace('\u2212', '-')
                 .replace('\u00A0', ' ')
                 .replace('\u202F', ' ')
@@ -58,8 +76,8 @@ public record Quantity(double si, Dimension dimension) {
                 .replace('\u2126', '\u03A9')
                 .replace('\u00BA', '\u00B0')
                 .replace('\u00B2', '2')
-                .replace('\u00B3', '3')
-                .replaceAll("\\s+", " ");
+                .replace('\u00B3', '3');
+        return SPACES.matcher(clean).replaceAll(" ");
     }
 
     private static NotAQuantity notANumber(String text, Dimension expected) {

@@ -42,6 +42,14 @@ public record Unit(String symbol, double factor, double offset, List<String> ali
     }
 
     boolean isWrittenIgnoringCase(String text) {
-        return symbol.equalsIgnoreCase(text) || aliases.stream().anyMatch(text::equalsIgnoreCase);
+        if (symbol.equalsIgnoreCase(text)) {
+            return true;
+        }
+        for (String alias : aliases) {
+            if (alias.equalsIgnoreCase(text)) {
+                return true;
+            }
+        }
+        return false;
     }
 }

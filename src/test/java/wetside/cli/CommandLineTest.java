@@ -10,6 +10,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import picocli.CommandLine;
+import picocli.CommandLine.Command;
 
 /** What is typed wrongly is told in one line or two, with what would be right, and ends with 2. */
 class CommandLineTest {
@@ -46,6 +48,23 @@ class CommandLineTest {
                 mistake("wetside run " + TWIN + " shot --show cup.flo", "no reading 'cup.flo'", "\"cup.flow\""),
                 mistake("wetside run " + TWIN + " shot --rows 1", "from 2 to 1000"),
                 mistake("wetside run " + TWIN + " shot --csv - --json", "cannot share the screen"));
+    }
+
+    /** Only the command asked for is looked up; it must be the very one that the help of all knows. */
+    @Test
+    void everyCommandIsTheSameAloneAndAmongAll() {
+        CommandLine all = new Commands(new Console(System.out, System.err, InputStream.nullInputStream(), false, false))
+                .line("help");
+        assertThat(all.getSubcommands()).hasSizeGreaterThan(12);
+        all.getSubcommands().forEach((name, command) -> {
+            Command said = command.getCommandSpec().userObject().getClass().getAnnotation(Command.class);
+            assertThat(said.name()).isEqualTo(name);
+            if (!name.equals("help")) {
+                assertThat(Shell.run(name, "--help").out())
+                        .isEqualTo(Shell.run("help", name).out())
+                        .contains("wetside " + name);
+            }
+        });
     }
 
     private static Arguments mistake(String command, String... parts) {

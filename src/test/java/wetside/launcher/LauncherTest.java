@@ -43,7 +43,7 @@ class LauncherTest {
     private static final String JAVA = """
             #!/usr/bin/env bash
             case $1 in -version) echo 'openjdk version "17.0.9" 2023-10-17' >&2; exit 0 ;; esac
-            while [ "$1" != -jar ]; do shift; done
+            while [ $# -gt 0 ] && [ "$1" != -jar ]; do shift; done
             [ -s "$2" ] || exit 9
             printf '<%s>' "${@:3}"; echo
             """;

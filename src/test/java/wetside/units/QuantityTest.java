@@ -102,6 +102,18 @@ class QuantityTest {
     }
 
     @Test
+    void theUnitSaysTheDimension() {
+        assertThat(Quantity.parseAny("3 g/s")).contains(new Quantity(3e-3, Dimension.MASS_FLOW));
+        assertThat(Quantity.parseAny("5 %")).contains(new Quantity(0.05, Dimension.RATIO));
+        assertThat(Quantity.parseAny("0.5")).contains(new Quantity(0.5, Dimension.RATIO));
+        // a rise and a temperature are both written in kelvin; the first that knows the unit has it
+        assertThat(Quantity.parseAny("2 K")).contains(new Quantity(2, Dimension.TEMPERATURE));
+        for (String none : new String[] {"", "warm", "3 elephants", "1,5 bar", "1e999 bar", "9".repeat(100)}) {
+            assertThat(Quantity.parseAny(none)).as(none).isEmpty();
+        }
+    }
+
+    @Test
     void everyUnitReadsBackWhatItWrites() {
         SplittableRandom random = new SplittableRandom(1);
         for (Dimension dimension : Dimension.values()) {
