@@ -22,8 +22,12 @@ final class Dosing implements Control {
 
     private static final double SLOWEST = 0.02;
 
-    /** How often it looks while pouring [s]. */
+    /** How often it looks while pouring [s], and while pulses come as they came before. */
     private static final double LOOK = 0.25;
+
+    private static final double LOOK_STEADY = 1;
+    /** Pulses whose rate changes by less than this share from look to look come as they came before. */
+    private static final double STEADY = 0.01;
 
     private final Inputs in;
     private final Outputs out;
@@ -45,10 +49,21 @@ final class Dosing implements Control {
      * @param mode    what it pours for, 0 for nothing
      * @param learns  the next pour, or this one, sets the dose
      * @param count   pulses of this pour; {@code lasted}: seconds of it; {@code silent}: seconds without pulses
+     * @param rate    pulses a second when it looked last; {@code evenly}: 1 where they were as many the time before
      * @param one     pulses of one dose; {@code two}: of two
      */
     private record Memory(
-            int powered, int key, int mode, int learns, int count, int lasted, int silent, int one, int two) {}
+            int powered,
+            int key,
+            int mode,
+            int learns,
+            int count,
+            int lasted,
+            int silent,
+            int rate,
+            int evenly,
+            int one,
+            int two) {}
 
     private Dosing(Component c, Inputs in, Outputs out, Memory memory) {
         this.in = in;
@@ -71,6 +86,8 @@ final class Dosing implements Control {
                 s.smooth(id + "count", 0),
                 s.smooth(id + "pouring since", 0),
                 s.smooth(id + "silent since", 0),
+                s.smooth(id + "pulse rate", 0),
+                s.smooth(id + "pulses come evenly", 0),
                 s.smooth(id + "one dose", c.get(DosingUnit.ONE)),
                 s.smooth(id + "two doses", c.get(DosingUnit.TWO)));
         return new Dosing(c, in, out, memory);
@@ -102,8 +119,10 @@ final class Dosing implements Control {
     }
 
     private void count(double[] x, double dt) {
-        if (x[memory.mode] > 0.5) {
+        if (x[memory.mode] > 0.5 && dt > 0) {
             double hertz = hertz(x);
+            x[memory.evenly] = Math.abs(hertz - x[memory.rate]) <= STEADY * hertz ? 1 : 0;
+            x[memory.rate] = hertz;
             x[memory.count] += hertz * dt;
             x[memory.lasted] += dt;
             x[memory.silent] = hertz > 0 ? 0 : x[memory.silent] + dt;
@@ -173,8 +192,17 @@ final class Dosing implements Control {
         if (x[memory.mode] < 0.5) {
             return Double.POSITIVE_INFINITY;
         }
-        double soon = Math.min(LOOK, longest - x[memory.lasted]);
+        double soon = longest - x[memory.lasted];
         double hertz = hertz(x);
-        return Math.max(1e-3, hertz > 0 ? Math.min(soon, left(x) / hertz) : soon);
+        double left = left(x);
+        if (left < Double.POSITIVE_INFINITY) {
+            soon = Math.min(soon, x[memory.evenly] > 0.5 ? LOOK_STEADY : LOOK);
+        }
+        if (hertz > 0) {
+            soon = Math.min(soon, left / hertz);
+        } else if (x[memory.silent] < patience) {
+            soon = Math.min(soon, patience - x[memory.silent]);
+        }
+        return Math.max(1e-3, soon);
     }
 }

@@ -5,10 +5,12 @@ import wetside.machine.Component;
 
 /** The speed of a {@link Motor} and the resistance it shows to the mains while it turns, and to an ohmmeter at rest. */
 final class MotorTurning implements Control {
-    /** Longest step of the speed while it changes [s], and how often the plant is asked to look meanwhile [s]. */
+    /** Longest step of the speed while it changes [s]. */
     private static final double FINE = 0.02;
-
+    /** The plant is asked to look meanwhile as often as this [s], or when the speed share has changed by so much. */
     private static final double LOOK = 0.1;
+
+    private static final double CHANGED = 0.05;
 
     /** Change of speed share per second that no longer matters. */
     private static final double SETTLED = 3e-4;
@@ -80,6 +82,7 @@ final class MotorTurning implements Control {
     @Override
     public double horizon(double[] x) {
         double v = Math.abs(x[at.volts]) / voltage;
-        return Math.abs(pull(x[at.share], v)) > SETTLED ? LOOK : Double.POSITIVE_INFINITY;
+        double pull = Math.abs(pull(x[at.share], v));
+        return pull > SETTLED ? Math.max(LOOK, CHANGED / pull) : Double.POSITIVE_INFINITY;
     }
 }

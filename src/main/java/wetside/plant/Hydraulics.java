@@ -31,6 +31,7 @@ public final class Hydraulics {
     private final int[] heldSlot;
     private final int[] nodeSlot;
     private final int[] gasSlot;
+    private final int[] vesselSlot;
     private final int airSlot;
     private final String[] names;
 
@@ -66,6 +67,10 @@ public final class Hydraulics {
             site.put(node, n++);
             nodeSlot[k] = plan.pressure(node);
             gasSlot[k] = slots.smooth("node " + node + ".gas share", 0);
+        }
+        vesselSlot = new int[vesselCount];
+        for (int k = 0; k < vesselCount; k++) {
+            vesselSlot[k] = slots.smooth("vessel " + k + ".pressure among flows", 0);
         }
         int unknowns = n;
         heldSlot = new int[held.size()];
@@ -202,7 +207,7 @@ public final class Hydraulics {
         laws.open(x, air);
         Arrays.fill(laws.q, 0);
         for (int k = 0; k < vesselCount; k++) {
-            system.p[k] = v[k].guess();
+            system.p[k] = v[k].guess(x[vesselSlot[k]]);
         }
         for (int k = 0; k < nodeSlot.length; k++) {
             system.p[system.firstNode + k] = x[nodeSlot[k]];
@@ -221,6 +226,7 @@ public final class Hydraulics {
     private void store(double[] x, VesselRow[] v) {
         for (int k = 0; k < vesselCount; k++) {
             v[k].pressure = system.p[k];
+            x[vesselSlot[k]] = system.p[k];
         }
         for (int k = 0; k < nodeSlot.length; k++) {
             x[nodeSlot[k]] = system.p[system.firstNode + k];

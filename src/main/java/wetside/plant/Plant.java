@@ -21,6 +21,10 @@ public final class Plant {
     private static final double NEGLIGIBLE = 1e-9;
     /** Heat capacity from which a vessel's content counts fully for the length of a step: a few grams of water [J/K]. */
     private static final double MATTERS = 20;
+    /** How much a bend of metal with an element in it counts at most, and against what its heat would do to the water it is in. */
+    private static final double HEATED = 0.1;
+
+    private static final double HEATED_IN_WATER = 2;
 
     private final Blueprint blueprint;
     private final Slots slots;
@@ -44,10 +48,14 @@ public final class Plant {
     final double[] capacities;
     private final double[] before;
     private final double[] weights;
+    /** Vessel in whose content an element's metal is, or null. */
+    private final VesselState[] heaters;
+
     /** Vessel whose content a node is, or null. */
     private final VesselState[] contents;
 
     private final Balance balance;
+    private final JumpSearch jumps;
 
     private Plant(Blueprint b) {
         blueprint = b;
@@ -76,13 +84,21 @@ public final class Plant {
         capacities = new double[nodes.count()];
         before = new double[stateSlots.length];
         balance = new Balance();
+        jumps = new JumpSearch(b.controls(), stateSlots, x.length);
         weights = new double[nodes.count()];
         Arrays.fill(weights, 1);
         contents = new VesselState[nodes.count()];
         for (int v = 0; v < vessels.length; v++) {
             contents[nodes.ofVessel(v)] = vessels[v];
         }
-        b.heat().sources().forEach(s -> weights[nodes.of(s.node())] = 0.1);
+        b.heat().sources().forEach(s -> weights[nodes.of(s.node())] = HEATED);
+        heaters = new VesselState[nodes.count()];
+        for (HeatPlan.Immersed i : b.heat().immersed()) {
+            int v = nodes.vesselWith(nodes.of(i.content()));
+            if (v >= 0 && weights[nodes.of(i.metal())] == HEATED) {
+                heaters[nodes.of(i.metal())] = vessels[v];
+            }
+        }
         start();
     }
 
@@ -210,11 +226,19 @@ public final class Plant {
 
     /** Lets the controls act after a step; true when a state changed. */
     boolean act(double dt) {
+        if (dt > 0) {
+            jumps.keep(x);
+        }
         remember();
         for (Control c : controls) {
             c.act(x, dt);
         }
         return changed();
+    }
+
+    /** When in a step from a saved state that ended in a jump it came [s], to within {@code within}. */
+    double jumpedAt(Snapshot began, double dt, double within) {
+        return jumps.moment(began.x, dt, within);
     }
 
     /** Controls and circuit until nothing jumps any more. */
@@ -383,6 +407,9 @@ public final class Plant {
      * vessel boiled dry flutters with every drop.
      */
     double weight(int i) {
+        if (heaters[i] != null) {
+            return Math.min(HEATED, HEATED_IN_WATER * nodes.capacity(i) / heaters[i].heatCapacity());
+        }
         VesselState v = contents[i];
         return v == null ? weights[i] : Math.min(weights[i], v.heatCapacity() / MATTERS);
     }

@@ -11,12 +11,12 @@ public final class Stepper {
     /** The same where nothing is heated and hardly anything flows [s]. */
     private static final double MOST_AT_REST = 1800;
     /** Water that may drip in such a step [kg]. */
-    private static final double DRIPPED = 1e-4;
+    private static final double DRIPPED = 5e-4;
     /** Heat that leaks through insulations is none [W]. */
     private static final double HEATED = 1;
     /** Aimed-at bend of any temperature within a step [K]. */
     private static final double TOLERANCE = 0.06;
-    /** Moments at which something changes by itself are found to within this [s]. */
+    /** What switches by itself does so at most this late [s]. */
     private static final double MOMENT = 0.25;
 
     private static final double PRESSURE_AIM = 0.05e5;
@@ -28,7 +28,7 @@ public final class Stepper {
     /** Flows that change by less than this share in a step go on as they are. */
     private static final double STEADY = 0.01;
     /** What has gone on for some time is followed in steps of this share of it. */
-    private static final double PATIENCE = 1.0 / 60;
+    private static final double PATIENCE = 1.0 / 20;
     /** Share of a vessel's water, a stock or a wall's heat that may be renewed in such a step. */
     private static final double RENEWED = 0.5;
     /** Share of a vessel's gas that may leave in one step. */
@@ -41,6 +41,9 @@ public final class Stepper {
     private double next = FIRST;
     private double time;
     private double steadySince;
+    /** When something is expected to switch by itself. */
+    private double awaited = Double.NEGATIVE_INFINITY;
+
     private long steps;
     private long rejected;
     private long unsolved;
@@ -82,6 +85,7 @@ public final class Stepper {
         plant.settle();
         plant.circuitChanged();
         next = FIRST;
+        awaited = Double.NEGATIVE_INFINITY;
         steadySince = time;
     }
 
@@ -104,10 +108,15 @@ public final class Stepper {
             }
             boolean jumped = plant.act(dt);
             if (jumped && dt > MOMENT * fineness) {
-                dt = redo(Math.max(MOMENT * fineness / 2, dt / 4));
+                double moment = plant.jumpedAt(saved, dt, MOMENT * fineness / 8);
+                dt = redo(Math.max(MOMENT * fineness, moment - MOMENT * fineness / 2));
+                awaited = time + moment;
                 continue;
             }
             accept(dt, error, jumped, solved);
+            if (!jumped && time < awaited + 2 * MOMENT * fineness) {
+                next = Math.min(next, MOMENT * fineness);
+            }
             return;
         }
     }
@@ -133,6 +142,7 @@ public final class Stepper {
             steadySince = time;
         }
         if (jumped) {
+            awaited = Double.NEGATIVE_INFINITY;
             plant.settle();
             plant.circuitChanged();
             next = FIRST;

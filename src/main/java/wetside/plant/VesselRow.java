@@ -30,7 +30,6 @@ public final class VesselRow {
     double air;
     double assumed;
     double pressure;
-    double last;
     double level;
     /** Density of steam and air together [kg/m³], and the air's share of their mass. */
     double gasDensity;
@@ -135,8 +134,13 @@ public final class VesselRow {
         return pressure;
     }
 
-    /** Where the search for the pressure begins: a full vessel stays near where it was, however much it was heated. */
-    double guess() {
+    /**
+     * Where the search for the pressure begins: a full vessel stays near where it was among the flows, however much it was
+     * heated; what it would hold by itself may be some millibar off, which alone would drive grams a second.
+     *
+     * @param last solution of the last step [Pa], 0 for none
+     */
+    double guess(double last) {
         return level > FULL && last > 0 ? last : pressure;
     }
 

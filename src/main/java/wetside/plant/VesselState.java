@@ -75,7 +75,6 @@ final class VesselState {
 
     /** Tells the water solver what is in here, held at the temperature the heat step found, some steam already felt in it. */
     void tell(double heated, double steam) {
-        row.last = flash.pressure();
         row.at(water, air, heated, flash.capacity(), steam);
     }
 

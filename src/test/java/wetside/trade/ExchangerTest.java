@@ -5,6 +5,8 @@ import static org.assertj.core.api.Assertions.within;
 import static wetside.trade.Bench.broken;
 import static wetside.trade.Bench.set;
 
+import java.util.HashSet;
+import java.util.Set;
 import java.util.function.UnaryOperator;
 import org.junit.jupiter.api.Test;
 import wetside.machine.Machine;
@@ -176,9 +178,13 @@ class ExchangerTest {
         assertThat(high).isBetween(1.27, 1.4);
         assertThat(low).isBetween(1.08, 1.18);
         Bench welded = warm(broken("pressure-switch", "contacts welded", 0));
-        assertThat(welded.word("safety-vent.steam"))
-                .as("only the safety valve is left")
-                .isEqualTo("jet");
+        Set<String> seen = new HashSet<>();
+        for (int k = 0; k < 60; k++) {
+            seen.add(welded.after(1).word("safety-vent.steam"));
+        }
+        assertThat(seen)
+                .as("only the safety valve is left, which lifts and shuts again")
+                .contains("jet");
     }
 
     @Test
