@@ -68,9 +68,9 @@ final class Ground {
         this.installed = installed;
         this.wanted = wanted;
         casework = installed.casework(Procedures.bundled());
-        pairs = new Pairs(casework);
         LibraryKey key = LibraryKey.of(casework, ProgramCode.sum());
         signing = new Signing(casework, wanted, false, LibraryStore.usual(), key, threads, Signing.Watcher.NOBODY);
+        pairs = signing.pairs();
         Library stored = signing.stored();
         if (Signing.drawn(stored) > 0) {
             library = stored;

@@ -1,24 +1,16 @@
 package wetside.casework;
 
-import java.io.BufferedInputStream;
-import java.io.BufferedOutputStream;
-import java.io.DataInputStream;
-import java.io.DataOutputStream;
 import java.io.IOException;
 import java.nio.channels.FileChannel;
 import java.nio.channels.FileLock;
 import java.nio.channels.OverlappingFileLockException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
-import java.util.zip.CRC32;
-import java.util.zip.CheckedInputStream;
-import java.util.zip.CheckedOutputStream;
 import wetside.diagnosis.Library;
 import wetside.diagnosis.Signatures;
 
@@ -28,7 +20,7 @@ import wetside.diagnosis.Signatures;
  * builds a library; others wait for it and read what it left.
  */
 public final class LibraryStore {
-    private static final String MAGIC = "wetside signatures 2";
+    private static final String MAGIC = "wetside signatures 3";
 
     private static final String ENDING = ".signatures";
     private static final int KEPT = 24;
@@ -60,10 +52,8 @@ public final class LibraryStore {
         if (!Files.isRegularFile(file)) {
             return Optional.empty();
         }
-        try (CheckedInputStream checked = new CheckedInputStream(
-                        new BufferedInputStream(Files.newInputStream(file), 1 << 16), new CRC32());
-                DataInputStream in = new DataInputStream(checked)) {
-            Library library = read(in, checked, key, empty, Files.size(file));
+        try (StoredFile in = StoredFile.open(file)) {
+            Library library = read(in, key, empty);
             file.toFile().setLastModified(System.currentTimeMillis());
             return Optional.of(library);
         } catch (IOException | RuntimeException e) {
@@ -71,60 +61,45 @@ public final class LibraryStore {
         }
     }
 
-    private static Library read(
-            DataInputStream in, CheckedInputStream checked, LibraryKey key, Library empty, long size)
-            throws IOException {
+    private static Library read(StoredFile in, LibraryKey key, Library empty) throws IOException {
         int causes = empty.causes().size();
         int questions = empty.questions().size();
-        if (!in.readUTF().equals(MAGIC) || !in.readUTF().equals(key.hash()) || in.readInt() != causes) {
+        if (!in.text().equals(MAGIC) || !in.text().equals(key.hash()) || in.number() != causes) {
             throw new IOException("another library");
         }
-        int width = in.readInt();
+        int width = in.number();
         float[][] rows = new float[causes][];
         int[] simulated = new int[causes];
         for (int c = 0; c < causes; c++) {
-            int draws = in.readInt();
-            if (width != questions || draws < 0 || (long) draws * width * Float.BYTES > size) {
+            int draws = in.number();
+            if (width != questions || draws < 0 || !in.holds((long) draws * width * Float.BYTES)) {
                 throw new IOException("damaged");
             }
             rows[c] = new float[draws * width];
-            simulated[c] = in.readInt();
-            byte[] bytes = in.readNBytes(rows[c].length * Float.BYTES);
-            java.nio.ByteBuffer.wrap(bytes).asFloatBuffer().get(rows[c]);
+            simulated[c] = in.number();
+            in.floats(rows[c]);
         }
-        long sum = checked.getChecksum().getValue();
-        if (in.readLong() != sum) {
-            throw new IOException("damaged");
-        }
+        in.checked();
         return empty.with(Signatures.of(width, rows, simulated));
     }
 
     /** Stores a library whole or not at all. */
     public void save(LibraryKey key, Library library) throws IOException {
-        Files.createDirectories(folder);
-        Path part = Files.createTempFile(folder, key.name(), ".part");
-        try {
-            try (FileChannel channel = FileChannel.open(part, StandardOpenOption.WRITE);
-                    CheckedOutputStream checked = new CheckedOutputStream(
-                            new BufferedOutputStream(java.nio.channels.Channels.newOutputStream(channel), 1 << 16),
-                            new CRC32());
-                    DataOutputStream out = new DataOutputStream(checked)) {
-                write(out, checked, key, library);
-                out.flush();
-                channel.force(true);
-            }
-            Files.move(part, file(key), StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
-        } finally {
-            Files.deleteIfExists(part);
-        }
-        tidy();
+        StoredFile.write(file(key), out -> write(out, key, library));
+        tidy(ENDING);
+        tidy(PairStore.ENDING);
+    }
+
+    /** What was run of pairs of causes on the machine of a key. */
+    PairStore pairs(LibraryKey key, List<String> questions) {
+        return new PairStore(folder, key, questions);
     }
 
     /** Keeps the libraries used last: another installation or a newer program makes a new one each. */
-    private void tidy() throws IOException {
+    private void tidy(String ending) throws IOException {
         List<Path> oldestFirst;
         try (Stream<Path> files = Files.list(folder)) {
-            oldestFirst = files.filter(f -> f.toString().endsWith(ENDING))
+            oldestFirst = files.filter(f -> f.toString().endsWith(ending))
                     .sorted(Comparator.comparingLong(f -> f.toFile().lastModified()))
                     .toList();
         }
@@ -133,23 +108,17 @@ public final class LibraryStore {
         }
     }
 
-    private static void write(DataOutputStream out, CheckedOutputStream checked, LibraryKey key, Library library)
-            throws IOException {
+    private static void write(StoredFile out, LibraryKey key, Library library) throws IOException {
         Signatures s = library.signatures();
-        out.writeUTF(MAGIC);
-        out.writeUTF(key.hash());
-        out.writeInt(s.causes());
-        out.writeInt(s.questions());
+        out.text(MAGIC);
+        out.text(key.hash());
+        out.number(s.causes());
+        out.number(s.questions());
         for (int c = 0; c < s.causes(); c++) {
-            float[] row = s.rows(c);
-            out.writeInt(s.draws(c));
-            out.writeInt(s.simulated(c));
-            java.nio.ByteBuffer bytes = java.nio.ByteBuffer.allocate(row.length * Float.BYTES);
-            bytes.asFloatBuffer().put(row);
-            out.write(bytes.array());
+            out.number(s.draws(c));
+            out.number(s.simulated(c));
+            out.floatsOf(s.rows(c));
         }
-        out.flush();
-        out.writeLong(checked.getChecksum().getValue());
     }
 
     /** Held while a library is being built; close it to let others go on. */

@@ -1,5 +1,6 @@
 package wetside.casework;
 
+import java.io.IOException;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
@@ -34,12 +35,25 @@ public final class Pairs {
     private final Map<String, Run> known = new ConcurrentHashMap<>();
     private final Map<String, int[]> donors = new ConcurrentHashMap<>();
     private final AtomicLong done = new AtomicLong();
+    /** Null where nothing is kept. */
+    private final PairStore store;
+
+    private final Consumer<IOException> notKept;
+    private boolean recalled;
 
     /** Rows of the first draws; what was not run has no value. */
-    private record Run(float[] rows, Set<String> readings) {}
+    record Run(float[] rows, Set<String> readings) {}
 
+    /** Ones that forget. */
     public Pairs(Casework casework) {
+        this(casework, null, why -> {});
+    }
+
+    /** @param notKept told when what was run could not be kept */
+    Pairs(Casework casework, PairStore store, Consumer<IOException> notKept) {
         this.casework = casework;
+        this.store = store;
+        this.notKept = notKept;
     }
 
     /** Runs so far. */
@@ -68,6 +82,18 @@ public final class Pairs {
      * @param round told what is run next
      */
     public List<PairSearch.Pair> tried(
+            Posterior singles, BooleanSupplier stopped, Consumer<List<PairSearch.Pair>> round) {
+        long before = done.get();
+        try {
+            return rounds(singles, stopped, round);
+        } finally {
+            if (done.get() > before) {
+                keep();
+            }
+        }
+    }
+
+    private List<PairSearch.Pair> rounds(
             Posterior singles, BooleanSupplier stopped, Consumer<List<PairSearch.Pair>> round) {
         Set<String> ran = new HashSet<>();
         List<PairSearch.Pair> worth = worth(singles);
@@ -111,7 +137,7 @@ public final class Pairs {
     private float[] told(Library library, PairSearch.Pair pair) {
         String id = pair.cause().id();
         float[] rows =
-                Earlier.behind(library, known.get(id).rows, casework.askings().size());
+                Earlier.behind(library, known.get(key(pair)).rows, casework.askings().size());
         Overtaken.fill(library, rows);
         int draws = library.signatures().draws(0);
         int[] nearest = donors.compute(
@@ -141,8 +167,32 @@ public final class Pairs {
     }
 
     private boolean isKnown(PairSearch.Pair pair) {
-        Run run = known.get(pair.cause().id());
+        recall();
+        Run run = known.get(key(pair));
         return run != null && run.readings.containsAll(pair.seen());
+    }
+
+    /** The one that is broken first stands first: where both move the same, that tells. */
+    private String key(PairSearch.Pair pair) {
+        return casework.candidates().get(pair.one()).cause().id() + "\n"
+                + casework.candidates().get(pair.other()).cause().id();
+    }
+
+    private synchronized void recall() {
+        if (!recalled && store != null) {
+            known.putAll(store.load());
+        }
+        recalled = true;
+    }
+
+    private synchronized void keep() {
+        try {
+            if (store != null) {
+                store.save(known);
+            }
+        } catch (IOException e) {
+            notKept.accept(e);
+        }
     }
 
     /** Runs of the twin that these take and that have not been made. */
@@ -160,7 +210,7 @@ public final class Pairs {
         if (isKnown(pair)) {
             return true;
         }
-        Run before = known.get(pair.cause().id());
+        Run before = known.get(key(pair));
         Set<String> readings = new HashSet<>(pair.seen());
         readings.addAll(before == null ? Set.of() : before.readings);
         Candidate one = casework.candidates().get(pair.one());
@@ -182,7 +232,7 @@ public final class Pairs {
         if (!whole) {
             return false;
         }
-        known.put(pair.cause().id(), new Run(rows, Set.copyOf(readings)));
+        known.put(key(pair), new Run(rows, Set.copyOf(readings)));
         return true;
     }
 }

@@ -59,9 +59,14 @@ public final class Session {
     private Evidence evidence;
 
     public Session(Casework casework, Library library, Who who) {
+        this(casework, library, who, new Pairs(casework));
+    }
+
+    /** @param pairs those run so far */
+    public Session(Casework casework, Library library, Who who, Pairs pairs) {
         this.casework = casework;
         this.who = who;
-        pairs = new Pairs(casework);
+        this.pairs = pairs;
         sharpen(library);
     }
 

@@ -25,6 +25,8 @@ public final class Signing {
     private final Watcher watcher;
     private final LibraryBuild build;
     private Library close;
+    /** As it was found last on disk, until somebody takes it. */
+    private Library found;
 
     /** Told what goes on meanwhile, on the thread that computes. */
     public interface Watcher {
@@ -74,7 +76,9 @@ public final class Signing {
 
     /** True when nothing has to be computed. */
     public boolean isReady() {
-        return build.isEnough(stored(), wanted);
+        Library stored = stored();
+        found(stored);
+        return build.isEnough(stored, wanted);
     }
 
     /** A build of a few draws of some readings only, and of what leads to them: enough for a first look within seconds. */
@@ -99,7 +103,7 @@ public final class Signing {
 
     /** The same; {@code some} is told of the first draws of some causes while the others are still run. */
     public Library upTo(int draws, Consumer<Library> early, Consumer<Library> some) {
-        Library start = stored();
+        Library start = taken();
         if (build.isEnough(start, draws)) {
             return start;
         }
@@ -192,6 +196,27 @@ public final class Signing {
     /** What is on disk now; without draws when nothing is. */
     public Library stored() {
         return store.load(key, casework.empty()).orElseGet(casework::empty);
+    }
+
+    private synchronized void found(Library stored) {
+        found = stored;
+    }
+
+    /** What was just found, or else what is on disk. */
+    private synchronized Library taken() {
+        Library library = found == null ? stored() : found;
+        found = null;
+        return library;
+    }
+
+    /** Pairs of causes, those that were ever run on this machine known to them, further ones kept. */
+    public Pairs pairs() {
+        return new Pairs(
+                casework,
+                store.pairs(
+                        key,
+                        casework.askings().stream().map(a -> a.question().id()).toList()),
+                watcher::notKept);
     }
 
     private void keep(LibraryKey under, Library library) {

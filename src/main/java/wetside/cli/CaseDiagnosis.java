@@ -6,6 +6,7 @@ import wetside.casework.Answers;
 import wetside.casework.Asking;
 import wetside.casework.CaseFile;
 import wetside.casework.Casework;
+import wetside.casework.Pairs;
 import wetside.casework.Session;
 import wetside.casework.Signing;
 import wetside.casework.Standing;
@@ -53,7 +54,7 @@ final class CaseDiagnosis {
         }
         Library library = signing.all(early -> {});
         makeSense(found, library);
-        Session session = session(found, library);
+        Session session = session(found, library, signing.pairs());
         session.sharpen(bar.closer(library, session.inPlay()));
         PairTrial.on(session, console);
         if (json) {
@@ -73,15 +74,15 @@ final class CaseDiagnosis {
     private void firstLook(List<Observation> found, Library early) {
         makeSense(found, early);
         if (!json) {
-            Posterior.Ranked best = session(found, early).posterior().best();
+            Posterior.Ranked best = session(found, early, new Pairs(casework)).posterior().best();
             console.errors()
                     .println("First look: " + best.words() + ", " + FindingText.percent(best.share()) + ", from "
                             + Standing.of(early).words() + ". More are being run.");
         }
     }
 
-    private Session session(List<Observation> found, Library library) {
-        Session session = new Session(casework, library, who);
+    private Session session(List<Observation> found, Library library, Pairs pairs) {
+        Session session = new Session(casework, library, who, pairs);
         shop.on(session);
         session.earlier(
                 Observations.of(given.earlier().stream().map(this::observation).toList()));

@@ -65,7 +65,7 @@ final class Dialogue {
         if (json) {
             console.talkAside();
         }
-        session = new Session(casework, sharpening.first(), who);
+        session = new Session(casework, sharpening.first(), who, bar.signing().pairs());
         shop.on(session);
         bar.quiet();
         console.line(FindingText.heading(installed));

@@ -20,6 +20,7 @@ import wetside.setting.Setting;
 /** Stored signatures are a convenience: damaged, locked or unwritable, the answer is the same. */
 class CacheTest {
     private static final String RUNNING = "Running the twin: ";
+    private static final String PAIRS = "Running pairs of causes: ";
 
     @TempDir
     Path folder;
@@ -70,12 +71,72 @@ class CacheTest {
         version[20] ^= 0x0F;
         byte[] oneBit = good.clone();
         oneBit[good.length - 20] ^= 1;
-        for (byte[] damaged : List.of(Arrays.copyOf(good, good.length / 2), garbage, version, oneBit, new byte[0])) {
+        byte[] longer = Arrays.copyOf(good, good.length + 9);
+        for (byte[] damaged :
+                List.of(Arrays.copyOf(good, good.length / 2), garbage, version, oneBit, longer, new byte[0])) {
             Files.write(file, damaged);
             Shell.Done again = diagnose(cache);
             assertThat(again.err()).contains(RUNNING);
             assertThat(again.out()).isEqualTo(whole.out());
             assertThat(Files.readAllBytes(file)).isEqualTo(good);
+        }
+    }
+
+    private Shell.Done twoCauses(Path cache, String mains) throws IOException {
+        Path two = Files.writeString(
+                folder.resolve("two.yaml"),
+                "wetside case: 1\nmachine: " + Path.of(Shell.STAND).toAbsolutePath()
+                        + "\ninstallation: {fed from: mains, voltage: " + mains + "}\nfound:\n"
+                        + "  pump gauge at rest, cold: 0.9 bar\n  pump gauge at rest, hot: 0.9 bar\n"
+                        + "  power lamp: dark\n  voltage at the plug while heating: 230 V\n"
+                        + "  power drawn while heating: 0 W\n");
+        Shell.Done done = Shell.cached(cache, "diagnose", two.toString(), "--draws", "16");
+        assertThat(done.exitCode()).as(done.err()).isEqualTo(Wetside.FINDINGS);
+        return done;
+    }
+
+    private static Path pairs(Path cache) throws IOException {
+        try (Stream<Path> files = Files.list(cache)) {
+            return files.filter(f -> f.toString().endsWith(".pairs")).findFirst().orElseThrow();
+        }
+    }
+
+    @Test
+    void pairsOnceRunAreNotRunAgain() throws IOException {
+        Path cache = folder.resolve("c");
+        Shell.Done first = twoCauses(cache, "230 V");
+        assertThat(first.err()).contains(PAIRS);
+        Shell.Done second = twoCauses(cache, "230 V");
+        assertThat(second.err()).isEmpty();
+        assertThat(second.out()).isEqualTo(first.out()).contains("lamp: dead");
+    }
+
+    @Test
+    void pairsThatAreDamagedOrOfAnotherMachineAreRunAgain() throws IOException {
+        Path cache = folder.resolve("c");
+        Shell.Done whole = twoCauses(cache, "230 V");
+        Path file = pairs(cache);
+        byte[] good = Files.readAllBytes(file);
+        Path other = folder.resolve("o");
+        twoCauses(other, "235 V");
+        byte[] oneBit = good.clone();
+        oneBit[good.length / 2] ^= 4;
+        byte[] endless = good.clone();
+        Arrays.fill(endless, 90, 120, (byte) 0x7F);
+        byte[] longer = Arrays.copyOf(good, good.length + 9);
+        for (byte[] damaged : List.of(
+                Arrays.copyOf(good, good.length - 9),
+                Arrays.copyOf(good, 30),
+                oneBit,
+                endless,
+                longer,
+                new byte[0],
+                Files.readAllBytes(pairs(other)))) {
+            Files.write(file, damaged);
+            Shell.Done again = twoCauses(cache, "230 V");
+            assertThat(again.err()).contains(PAIRS).doesNotContain(RUNNING);
+            assertThat(again.out()).isEqualTo(whole.out());
+            assertThat(Files.readAllBytes(file)).hasSameSizeAs(good);
         }
     }
 
