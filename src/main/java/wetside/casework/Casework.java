@@ -4,6 +4,7 @@ import java.util.Collection;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.UnaryOperator;
 import java.util.stream.IntStream;
 import wetside.diagnosis.Library;
 import wetside.diagnosis.Signatures;
@@ -59,6 +60,11 @@ public final class Casework {
                 .filter(c -> c.fault().isEmpty() || causes.contains(c.cause().id()))
                 .toList();
         return new Casework(this, some, trial);
+    }
+
+    /** The same with some causes doing something else, as a mistake of ours in a kind would have it. */
+    Casework mistaken(UnaryOperator<Candidate> other) {
+        return new Casework(this, candidates.stream().map(other).toList(), trial);
     }
 
     /** @param machine installed: its supply, socket and surroundings set */

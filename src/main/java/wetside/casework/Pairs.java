@@ -213,8 +213,6 @@ public final class Pairs {
         Run before = known.get(key(pair));
         Set<String> readings = new HashSet<>(pair.seen());
         readings.addAll(before == null ? Set.of() : before.readings);
-        Candidate one = casework.candidates().get(pair.one());
-        Candidate other = casework.candidates().get(pair.other());
         Casework reading = casework.reading(readings);
         int width = casework.askings().size();
         float[] rows = new float[DRAWS * width];
@@ -222,10 +220,7 @@ public final class Pairs {
             if (stopped.getAsBoolean()) {
                 return false;
             }
-            Machine drawn = casework.draws().machine(k);
-            Machine broken =
-                    other.in(drawn, casework.draws().severity(other.cause().id(), k));
-            System.arraycopy(reading.row(broken, one, k), 0, rows, k * width, width);
+            System.arraycopy(row(reading, pair, k), 0, rows, k * width, width);
             done.incrementAndGet();
             return true;
         });
@@ -234,5 +229,17 @@ public final class Pairs {
         }
         known.put(key(pair), new Run(rows, Set.copyOf(readings)));
         return true;
+    }
+
+    private float[] row(Casework reading, PairSearch.Pair pair, int k) {
+        Candidate one = casework.candidates().get(pair.one());
+        Candidate other = casework.candidates().get(pair.other());
+        Machine drawn = casework.draws().machine(k);
+        double severity = casework.draws().severity(other.cause().id(), k);
+        try {
+            return reading.row(other.in(drawn, severity), one, k);
+        } catch (RuntimeException e) {
+            throw new TwinFailed("pair " + pair.cause().id() + ", draw " + k, e);
+        }
     }
 }

@@ -1,11 +1,12 @@
 package wetside.cli;
 
+import java.util.List;
 import java.util.stream.Collectors;
 import wetside.casework.Answers;
 import wetside.casework.Casework;
 import wetside.diagnosis.Observation;
 import wetside.judging.Belief;
-import wetside.judging.Job;
+import wetside.judging.NotPlayed;
 import wetside.judging.Outcome;
 import wetside.judging.Policy;
 import wetside.judging.Verdict;
@@ -24,14 +25,20 @@ final class CourseText {
     static String line(Verdict.Played p, Casework casework) {
         Outcome o = p.outcomes().get(Policy.PLAN);
         Belief b = o.last();
-        return "job " + p.job().number() + ": " + truth(p.job(), casework) + " (" + FindingText.percent(b.ofTruth())
+        return "job " + p.job().number() + ": " + truth(p.job().truth(), casework) + " (" + FindingText.percent(b.ofTruth())
                 + ", place " + b.rank() + "); first stood " + b.told() + " (" + FindingText.percent(b.top()) + ")"
                 + (o.wrongParts() > 0 ? "; parts fitted in vain: " + o.wrongParts() : "")
                 + (o.handedOver() ? "; handed over" : "");
     }
 
-    private static String truth(Job job, Casework casework) {
-        return job.truth().stream()
+    /** One line: what was hidden in a job that could not be played, and why. */
+    static String line(NotPlayed n, Casework casework) {
+        return "job " + n.number() + (n.truth().isEmpty() ? "" : ": " + truth(n.truth(), casework))
+                + (n.by().isEmpty() ? "" : ", played by " + n.by()) + "; " + n.reason();
+    }
+
+    private static String truth(List<Integer> truth, Casework casework) {
+        return truth.stream()
                 .map(c -> casework.candidates().get(c).cause().id())
                 .collect(Collectors.joining(" and "));
     }

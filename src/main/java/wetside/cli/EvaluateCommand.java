@@ -102,7 +102,7 @@ final class EvaluateCommand implements Callable<Integer> {
         } finally {
             forget(hook);
         }
-        return 0;
+        return outlet.isFailed() ? Wetside.FINDINGS : 0;
     }
 
     private void judge(Installed installed, List<Policy> play, Who at, VerdictOutlet outlet) {

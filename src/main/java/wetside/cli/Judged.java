@@ -15,6 +15,11 @@ record Judged(Installed installed, Casework casework, Verdict verdict, int wante
         return jobs() < wanted;
     }
 
+    /** Whether a job could not be played. */
+    boolean isFailed() {
+        return !verdict.notPlayed().isEmpty();
+    }
+
     int jobs() {
         return verdict.played().size();
     }

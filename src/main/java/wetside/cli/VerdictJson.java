@@ -7,6 +7,7 @@ import java.util.Map;
 import wetside.judging.Belief;
 import wetside.judging.Calibration;
 import wetside.judging.Interval;
+import wetside.judging.NotPlayed;
 import wetside.judging.Outcome;
 import wetside.judging.Policy;
 import wetside.judging.Tally;
@@ -35,6 +36,7 @@ final class VerdictJson {
             m.put("calibration", calibration());
         }
         m.put("policies", policies);
+        m.put("notPlayed", verdict.notPlayed().stream().map(this::notPlayed).toList());
         m.put("played", verdict.played().stream().map(this::played).toList());
         return m;
     }
@@ -96,15 +98,26 @@ final class VerdictJson {
         Map<String, Object> m = new LinkedHashMap<>();
         m.put("job", p.job().number());
         m.put("sort", p.job().sort());
-        m.put(
-                "truth",
-                p.job().truth().stream()
-                        .map(c -> judged.casework().candidates().get(c).cause().id())
-                        .toList());
+        m.put("truth", truth(p.job().truth()));
         Map<String, Object> outcomes = new LinkedHashMap<>();
         p.outcomes().forEach((policy, o) -> outcomes.put(policy.word(), outcome(o)));
         m.put("outcomes", outcomes);
         return m;
+    }
+
+    private Map<String, Object> notPlayed(NotPlayed n) {
+        Map<String, Object> m = new LinkedHashMap<>();
+        m.put("job", n.number());
+        m.put("truth", truth(n.truth()));
+        m.put("by", n.by());
+        m.put("reason", n.reason());
+        return m;
+    }
+
+    private List<String> truth(List<Integer> truth) {
+        return truth.stream()
+                .map(c -> judged.casework().candidates().get(c).cause().id())
+                .toList();
     }
 
     private Map<String, Object> outcome(Outcome o) {

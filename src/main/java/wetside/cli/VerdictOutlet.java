@@ -78,6 +78,11 @@ final class VerdictOutlet {
         }
     }
 
+    /** Whether some job could not be played. */
+    synchronized boolean isFailed() {
+        return judged.stream().anyMatch(Judged::isFailed);
+    }
+
     synchronized void end() {
         if (over) {
             return;

@@ -23,6 +23,12 @@ final class VerdictSummary {
         table.row("", "jobs", "first", "first 3", "false alarms", "covered", "calibration", "cost", "min");
         judged.stream().filter(j -> j.jobs() > 0).forEach(j -> row(table, j));
         table.print(console, "  ");
+        long missing = judged.stream()
+                .mapToLong(j -> j.verdict().notPlayed().size())
+                .sum();
+        if (missing > 0) {
+            console.line("  NOT PLAYED: " + missing + (missing == 1 ? " job" : " jobs") + ", named above");
+        }
         Table ratios = new Table("ll");
         judged.stream()
                 .filter(j -> j.jobs() > 0 && j.verdict().policies().size() > 1)

@@ -6,6 +6,7 @@ import java.util.Locale;
 import wetside.drawing.ReliabilityChart;
 import wetside.judging.Calibration;
 import wetside.judging.Interval;
+import wetside.judging.NotPlayed;
 import wetside.judging.Policy;
 import wetside.judging.Tally;
 import wetside.judging.Verdict;
@@ -32,6 +33,7 @@ final class VerdictText {
         int n = judged.jobs();
         console.line(n + " jobs" + (judged.isIncomplete() ? " of " + judged.wanted() : "") + ", seed " + judged.seed()
                 + ", " + judged.draws() + " draws of each cause");
+        notPlayed();
         if (n == 0) {
             console.line("No job was played to its end.");
             return;
@@ -40,6 +42,19 @@ final class VerdictText {
         sorts();
         honesty();
         misses();
+    }
+
+    /** A fault of ours, in the twin or after it: said before any figure, as these jobs are missing from all of them. */
+    private void notPlayed() {
+        List<NotPlayed> all = verdict.notPlayed();
+        if (all.isEmpty()) {
+            return;
+        }
+        console.text("", "NOT PLAYED: " + all.size() + (all.size() == 1 ? " job" : " jobs")
+                + ", left out for every policy alike, because something of ours failed");
+        for (NotPlayed n : all) {
+            console.text("  ", CourseText.line(n, judged.casework()));
+        }
     }
 
     private void policies() {

@@ -13,6 +13,7 @@ import java.util.function.BooleanSupplier;
 import wetside.casework.Casework;
 import wetside.casework.Pairs;
 import wetside.casework.Session;
+import wetside.casework.TwinFailed;
 import wetside.diagnosis.Library;
 import wetside.diagnosis.Observations;
 import wetside.diagnosis.Who;
@@ -31,6 +32,7 @@ public final class Evaluation {
     private final List<Policy> policies;
     private final long seed;
     private final Map<Integer, Verdict.Played> played = new ConcurrentSkipListMap<>();
+    private final Map<Integer, NotPlayed> notPlayed = new ConcurrentSkipListMap<>();
     private volatile boolean stopped;
 
     /**
@@ -67,9 +69,9 @@ public final class Evaluation {
         return library.weighted(weights);
     }
 
-    /** Jobs played so far. */
+    /** Jobs done with so far, those that could not be played included. */
     public long done() {
-        return played.size();
+        return played.size() + notPlayed.size();
     }
 
     /** Begins no more jobs. */
@@ -86,7 +88,7 @@ public final class Evaluation {
             int number = i;
             running.add(workers.submit(() -> {
                 if (!stopped && !enough.getAsBoolean()) {
-                    played.put(number, played(number));
+                    play(number);
                 }
             }));
         }
@@ -106,15 +108,27 @@ public final class Evaluation {
 
     /** What the jobs played so far say, at any time. */
     public Verdict sofar() {
-        return new Verdict(List.copyOf(played.values()), policies, seed);
+        return new Verdict(List.copyOf(played.values()), List.copyOf(notPlayed.values()), policies, seed);
     }
 
-    private Verdict.Played played(int number) {
-        Job job = jobs.job(number);
+    /** One that fails is told, and the others go on. */
+    private void play(int number) {
+        Job job;
+        try {
+            job = jobs.job(number);
+        } catch (Unplayable e) {
+            notPlayed.put(number, new NotPlayed(number, e.truth(), "", e.getMessage()));
+            return;
+        }
         Map<Policy, Outcome> outcomes = new EnumMap<>(Policy.class);
         for (Policy policy : policies) {
-            outcomes.put(policy, new Course(job, policy, nothingKnown, pairs, beginning, chart).run());
+            try {
+                outcomes.put(policy, new Course(job, policy, nothingKnown, pairs, beginning, chart).run());
+            } catch (RuntimeException e) {
+                notPlayed.put(number, new NotPlayed(number, job.truth(), policy.word(), TwinFailed.said(e)));
+                return;
+            }
         }
-        return new Verdict.Played(job, outcomes);
+        played.put(number, new Verdict.Played(job, outcomes));
     }
 }

@@ -3,10 +3,14 @@ package wetside.judging;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.SplittableRandom;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import wetside.casework.Casework;
+import wetside.casework.TwinFailed;
 import wetside.diagnosis.Answering;
 import wetside.diagnosis.Library;
 import wetside.diagnosis.Observation;
@@ -95,8 +99,9 @@ final class Jobs {
     /** Parts so far out that the machine never worked are a fault, and no machine with one was ever delivered. */
     private Drawn drawn(int number) {
         for (int i = 0; ; i++) {
-            Machine machine = draws.machine(number + i * FURTHER);
-            float[] values = kept(trial.values(machine));
+            int draw = number + i * FURTHER;
+            Machine machine = draws.machine(draw);
+            float[] values = read(machine, List.of(), "nothing wrong, machine " + draw);
             if (i == PATIENCE || complaint.works(values)) {
                 return new Drawn(machine, values);
             }
@@ -130,9 +135,29 @@ final class Jobs {
                 boolean still = left.contains(truth.get(i));
                 machine = still ? casework.candidates().get(truth.get(i)).in(machine, severities.get(i)) : machine;
             }
-            states.put(left, kept(trial.values(machine)));
+            states.put(left, read(machine, truth, named(truth, severities, left)));
         }
         return states;
+    }
+
+    /** What a machine reads. */
+    private float[] read(Machine machine, List<Integer> truth, String what) {
+        try {
+            return kept(trial.values(machine));
+        } catch (RuntimeException e) {
+            throw new Unplayable(truth, new TwinFailed(what, e));
+        }
+    }
+
+    private String named(List<Integer> truth, List<Double> severities, Set<Integer> left) {
+        return IntStream.range(0, truth.size())
+                .filter(i -> left.contains(truth.get(i)))
+                .mapToObj(i -> String.format(
+                        Locale.ROOT,
+                        "%s, severity %.3f",
+                        library.causes().get(truth.get(i)).id(),
+                        severities.get(i)))
+                .collect(Collectors.joining(" and "));
     }
 
     /** Answers as they truly are: who lives with a machine has seen more than once what is complained of. */

@@ -11,25 +11,32 @@ public final class Verdict {
             List.of("a part at fault", "a wrong setting", "wrongly installed", Jobs.TWO, Jobs.HEALTHY);
 
     private final List<Played> played;
+    private final List<NotPlayed> notPlayed;
     private final List<Policy> policies;
     private final long seed;
 
     /** One job and how each policy did on it. */
     public record Played(Job job, Map<Policy, Outcome> outcomes) {}
 
-    Verdict(List<Played> played, List<Policy> policies, long seed) {
+    Verdict(List<Played> played, List<NotPlayed> notPlayed, List<Policy> policies, long seed) {
         this.played = List.copyOf(played);
+        this.notPlayed = List.copyOf(notPlayed);
         this.policies = policies;
         this.seed = seed;
     }
 
     /** That of no job. */
     public static Verdict none(List<Policy> policies, long seed) {
-        return new Verdict(List.of(), policies, seed);
+        return new Verdict(List.of(), List.of(), policies, seed);
     }
 
     public List<Played> played() {
         return played;
+    }
+
+    /** Jobs that count for no policy, because one could not play them. */
+    public List<NotPlayed> notPlayed() {
+        return notPlayed;
     }
 
     public List<Policy> policies() {
