@@ -34,6 +34,16 @@ final class Footprint {
                         .toList());
     }
 
+    /** The same where two causes are there: where one of them is felt at least. */
+    static Set<String> readings(Casework casework, Library library, int one, int other) {
+        return readings(
+                casework,
+                IntStream.range(0, casework.askings().size())
+                        .filter(q -> isFelt(library, one, q) || isFelt(library, other, q))
+                        .boxed()
+                        .toList());
+    }
+
     /** Names of the readings of the routines in which some questions are asked, and of those that lead there. */
     static Set<String> readings(Casework casework, List<Integer> felt) {
         Set<String> routines = new LinkedHashSet<>();

@@ -32,6 +32,7 @@ public final class Pairs {
     public static final int DRAWS = 8;
 
     private final Casework casework;
+    private final boolean together;
     private final Map<String, Run> known = new ConcurrentHashMap<>();
     private final Map<String, int[]> donors = new ConcurrentHashMap<>();
     private final AtomicLong done = new AtomicLong();
@@ -46,12 +47,22 @@ public final class Pairs {
 
     /** Ones that forget. */
     public Pairs(Casework casework) {
-        this(casework, null, why -> {});
+        this(casework, true);
+    }
+
+    /** @param together whether draws are run on all processors at once; not where these have other work */
+    public Pairs(Casework casework, boolean together) {
+        this(casework, together, null, why -> {});
     }
 
     /** @param notKept told when what was run could not be kept */
     Pairs(Casework casework, PairStore store, Consumer<IOException> notKept) {
+        this(casework, true, store, notKept);
+    }
+
+    private Pairs(Casework casework, boolean together, PairStore store, Consumer<IOException> notKept) {
         this.casework = casework;
+        this.together = together;
         this.store = store;
         this.notKept = notKept;
     }
@@ -99,7 +110,7 @@ public final class Pairs {
         List<PairSearch.Pair> worth = worth(singles);
         for (int i = 0; i < ROUNDS && worth.stream().anyMatch(p -> p.run() && !p.ran()); i++) {
             round.accept(worth);
-            List<PairSearch.Pair> there = run(worth, stopped);
+            List<PairSearch.Pair> there = run(singles.library(), worth, stopped);
             if (there.size() < worth.size()) {
                 return there;
             }
@@ -109,7 +120,7 @@ public final class Pairs {
             worth = worth(singles, ran);
         }
         round.accept(worth);
-        return run(worth, stopped);
+        return run(singles.library(), worth, stopped);
     }
 
     /** The library with these pairs beside the single causes. */
@@ -122,7 +133,7 @@ public final class Pairs {
             PairSearch.Pair pair = pairs.get(i);
             causes.add(pair.cause());
             if (pair.run()) {
-                ran(pair, () -> false);
+                ran(library, pair, () -> false);
             }
             rows[i] = of.of(pair, pair.run() ? told(library, pair) : null);
         }
@@ -201,26 +212,35 @@ public final class Pairs {
     }
 
     /** Runs those worth it one after the other, until it is stopped; gives those that can be looked at then. */
-    public List<PairSearch.Pair> run(List<PairSearch.Pair> worth, BooleanSupplier stopped) {
-        return worth.stream().filter(p -> !p.run() || ran(p, stopped)).toList();
+    private List<PairSearch.Pair> run(Library library, List<PairSearch.Pair> worth, BooleanSupplier stopped) {
+        return worth.stream()
+                .filter(p -> !p.run() || ran(library, p, stopped))
+                .toList();
     }
 
     /** Runs what is missing of a pair; false when stopped on the way. */
-    private boolean ran(PairSearch.Pair pair, BooleanSupplier stopped) {
+    private boolean ran(Library library, PairSearch.Pair pair, BooleanSupplier stopped) {
         if (isKnown(pair)) {
             return true;
         }
         Run before = known.get(key(pair));
         Set<String> readings = new HashSet<>(pair.seen());
         readings.addAll(before == null ? Set.of() : before.readings);
-        Casework reading = casework.reading(readings);
+        Set<String> felt = felt(library, pair, readings);
+        Casework reading = casework.reading(felt);
         int width = casework.askings().size();
         float[] rows = new float[DRAWS * width];
-        boolean whole = IntStream.range(0, DRAWS).parallel().allMatch(k -> {
+        IntStream draws = IntStream.range(0, DRAWS);
+        boolean whole = (together ? draws.parallel() : draws).allMatch(k -> {
             if (stopped.getAsBoolean()) {
                 return false;
             }
             System.arraycopy(row(reading, pair, k), 0, rows, k * width, width);
+            for (int q = 0; q < width; q++) {
+                String id = casework.askings().get(q).question().id();
+                boolean unfelt = readings.contains(id) && !felt.contains(id);
+                rows[k * width + q] = unfelt ? library.signatures().value(0, k, q) : rows[k * width + q];
+            }
             done.incrementAndGet();
             return true;
         });
@@ -229,6 +249,20 @@ public final class Pairs {
         }
         known.put(key(pair), new Run(rows, Set.copyOf(readings)));
         return true;
+    }
+
+    /**
+     * Readings that have to be run: those of routines in which one of the causes is felt. Where neither is the machine reads
+     * as if nothing were wrong.
+     */
+    private Set<String> felt(Library library, PairSearch.Pair pair, Set<String> readings) {
+        boolean known = IntStream.of(0, pair.one(), pair.other())
+                .allMatch(c -> library.signatures().draws(c) >= DRAWS);
+        Set<String> felt = new HashSet<>(readings);
+        if (known) {
+            felt.retainAll(Footprint.readings(casework, library, pair.one(), pair.other()));
+        }
+        return felt;
     }
 
     private float[] row(Casework reading, PairSearch.Pair pair, int k) {

@@ -50,7 +50,7 @@ public final class Evaluation {
             long seed) {
         Session session = new Session(casework, library, who);
         nothingKnown = session.posterior().given(Observations.none());
-        pairs = session.pairs();
+        pairs = new Pairs(casework, false);
         beginning = session.beginning();
         jobs = new Jobs(casework, byRate(library, nothingKnown.library()), procedures, world, seed);
         chart = new Decision(nothingKnown, beginning).chart();
