@@ -256,7 +256,16 @@ public final class FluidPlan {
     }
 
     public void exchange(Branch branch, int heatNode, double ua) {
-        exchanges.add(new Exchange(branches.indexOf(branch), heatNode, ua));
+        exchanges.add(new Exchange(position(branch), heatNode, ua));
+    }
+
+    private int position(Branch branch) {
+        for (int at = 0; at < branches.size(); at++) {
+            if (branches.get(at) == branch) {
+                return at;
+            }
+        }
+        throw new IllegalArgumentException("no branch of this plan: " + branch.name());
     }
 
     public Loop loop(String name, int upper, int lower, int heatNode, double ua, double head) {

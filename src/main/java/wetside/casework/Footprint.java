@@ -71,7 +71,11 @@ final class Footprint {
 
     /** @param noticed false where only some readings are simulated: what an owner would notice is then not known */
     static Library called(Library library, boolean noticed) {
-        Calls calls = new Calls(library);
+        return called(library, noticed, new Calls(library));
+    }
+
+    /** @param calls of this library */
+    static Library called(Library library, boolean noticed, Calls calls) {
         double[] chance = new double[library.causes().size()];
         double before = 0;
         double after = 0;

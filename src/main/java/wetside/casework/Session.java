@@ -16,6 +16,7 @@ import wetside.diagnosis.Observations;
 import wetside.diagnosis.Overtaken;
 import wetside.diagnosis.Repair;
 import wetside.diagnosis.Who;
+import wetside.diagnosis.inference.Calls;
 import wetside.diagnosis.inference.Evidence;
 import wetside.diagnosis.inference.Inference;
 import wetside.diagnosis.inference.PairSearch;
@@ -50,6 +51,10 @@ public final class Session {
     private Library rated;
 
     private Inference singles;
+    /** The one before: most of what was made of a library serves the next. */
+    private Inference before;
+    /** Who would call, of the library; null where others made it ready. */
+    private Calls calls;
     private Observations observations = Observations.none();
     private Observations earlier = Observations.none();
     private Posterior alone;
@@ -115,7 +120,8 @@ public final class Session {
     /** Goes on with a library of more draws. */
     public void sharpen(Library library) {
         this.library = library;
-        shipped = Footprint.called(library, casework.simulatesAll());
+        calls = calls == null ? new Calls(library) : calls.sharper(library);
+        shipped = Footprint.called(library, casework.simulatesAll(), calls);
         weigh();
     }
 
@@ -217,8 +223,9 @@ public final class Session {
     /** What single causes would read. */
     public Inference inference() {
         if (singles == null) {
-            Inference any = Inference.of(rated);
-            singles = casework.simulatesAll() ? any.called() : any;
+            Inference any = before == null ? Inference.of(rated) : Inference.of(rated, before);
+            singles = !casework.simulatesAll() ? any : calls == null ? any.called() : any.called(calls);
+            before = singles;
         }
         return singles;
     }

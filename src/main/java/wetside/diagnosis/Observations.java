@@ -79,6 +79,10 @@ public final class Observations implements Iterable<Observation> {
 
     /** How often all parts of a repair were done in vain, alone or together with others. */
     public long inVain(Repair repair) {
+        // asked of every cause: most often no repair was done yet
+        if (entered.stream().noneMatch(o -> o.kind() == Observation.Kind.STILL_BAD)) {
+            return 0;
+        }
         return repair.parts().stream()
                 .mapToLong(part -> entered.stream()
                         .filter(o -> o.kind() == Observation.Kind.STILL_BAD)

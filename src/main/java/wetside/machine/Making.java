@@ -16,6 +16,17 @@ record Making(String revision, String supply) {
         }
     }
 
+    /** Written out, as it is asked for before anything of a start has been compiled. */
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof Making m && m.revision.equals(revision) && m.supply.equals(supply);
+    }
+
+    @Override
+    public int hashCode() {
+        return 31 * revision.hashCode() + supply.hashCode();
+    }
+
     /** As messages say it. */
     @Override
     public String toString() {

@@ -2,6 +2,7 @@ package wetside.diagnosis.inference;
 
 import java.util.Arrays;
 import java.util.Optional;
+import java.util.concurrent.atomic.AtomicReferenceArray;
 import wetside.diagnosis.Answering;
 import wetside.diagnosis.Library;
 import wetside.diagnosis.Question;
@@ -41,9 +42,12 @@ public final class Calls {
     private final double[] sd;
     private final int[][] counts;
     private final int[] valued;
+    /** By cause, as far as somebody asked. */
+    private final AtomicReferenceArray<double[]> chances;
 
     public Calls(Library library) {
         this.library = library;
+        chances = new AtomicReferenceArray<>(library.causes().size());
         int n = library.questions().size();
         seen = new boolean[n];
         mean = new double[n];
@@ -97,6 +101,26 @@ public final class Calls {
         sd = same.sd;
         counts = same.counts;
         valued = same.valued;
+        chances = new AtomicReferenceArray<>(library.causes().size());
+        Signatures old = same.library.signatures();
+        for (int c = 0; c < Math.min(old.causes(), chances.length()); c++) {
+            if (old.rows(c) == library.signatures().rows(c)) {
+                chances.set(c, same.chances.get(c));
+            }
+        }
+    }
+
+    /** The same for a library in which some causes have other draws; nothing is worked out again for the others. */
+    public Calls sharper(Library other) {
+        boolean sameWhole = library.questions() == other.questions()
+                && library.signatures().causes() > 0
+                && library.signatures().rows(0) == other.signatures().rows(0);
+        return sameWhole ? new Calls(this, other) : new Calls(other);
+    }
+
+    /** Whether these are of just these signatures, whatever the weights. */
+    boolean isOf(Library other) {
+        return library.signatures() == other.signatures();
     }
 
     Calls of(Library more) {
@@ -143,8 +167,20 @@ public final class Calls {
         return most;
     }
 
-    /** Probability that somebody calls, by draw of a cause; certain for a machine that works, and where there is none. */
+    /**
+     * Probability that somebody calls, by draw of a cause; certain for a machine that works, and where there is none. Read,
+     * never write.
+     */
     public double[] chances(int cause) {
+        double[] known = chances.get(cause);
+        if (known == null) {
+            known = workedOut(cause);
+            chances.set(cause, known);
+        }
+        return known;
+    }
+
+    private double[] workedOut(int cause) {
         Signatures s = library.signatures();
         float[] rows = s.rows(cause);
         float[] whole = s.rows(0);
@@ -167,7 +203,7 @@ public final class Calls {
      * Machines that work have readings that strike as well, and it is those that are called about.
      */
     double[] weights(int cause, Optional<Readings.Complaint> complaint) {
-        double[] weights = chances(cause);
+        double[] weights = chances(cause).clone();
         double mean = Arrays.stream(weights).average().orElse(1);
         for (int k = 0; k < weights.length; k++) {
             int draw = k;

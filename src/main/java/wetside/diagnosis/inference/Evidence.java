@@ -18,17 +18,20 @@ public final class Evidence {
     private final Posterior before;
     private final Posterior all;
     private final List<Observation> observations;
-    private final List<Posterior> only = new ArrayList<>();
-    private final List<Posterior> without = new ArrayList<>();
+    private final List<Posterior> only;
+    private final List<Posterior> without;
 
     private Evidence(Posterior all) {
         this.all = all;
         before = all.given(Observations.none());
         observations = all.observations().entered();
-        for (Observation observation : observations) {
-            only.add(all.given(Observations.of(observation)));
-            without.add(all.given(all.observations().without(observation)));
-        }
+        // on all processors: nothing of one depends on another
+        only = observations.parallelStream()
+                .map(o -> all.given(Observations.of(o)))
+                .toList();
+        without = observations.parallelStream()
+                .map(o -> all.given(all.observations().without(o)))
+                .toList();
     }
 
     public static Evidence of(Posterior posterior) {

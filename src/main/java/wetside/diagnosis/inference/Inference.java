@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.concurrent.atomic.AtomicReferenceArray;
 import wetside.diagnosis.Library;
 import wetside.diagnosis.Observations;
 import wetside.diagnosis.Overtaken;
@@ -18,7 +19,8 @@ public final class Inference {
     private final Scatter scatter;
     private final float[][] rows;
     /** By what was called about, then by cause. */
-    private final Map<Optional<Readings.Complaint>, double[][]> weights = new ConcurrentHashMap<>();
+    private final Map<Optional<Readings.Complaint>, AtomicReferenceArray<double[]>> weights =
+            new ConcurrentHashMap<>();
     /** Null where whoever has a cause is as likely to call. */
     private final Calls calls;
     /** As it was made ready last after a repair: every answer until the next repair finds it so. */
@@ -31,18 +33,25 @@ public final class Inference {
                 Pool.of(library),
                 new Layout(library.questions()),
                 new Scatter(library, assumptions.wider()),
-                null);
+                null,
+                new float[0][]);
     }
 
     private Inference(
-            Library library, Assumptions assumptions, Pool pool, Layout layout, Scatter scatter, Calls calls) {
+            Library library,
+            Assumptions assumptions,
+            Pool pool,
+            Layout layout,
+            Scatter scatter,
+            Calls calls,
+            float[]... known) {
         this.library = library;
         this.assumptions = assumptions;
         this.pool = pool;
         this.layout = layout;
         this.scatter = scatter;
         this.calls = calls;
-        rows = new float[library.causes().size()][];
+        rows = Arrays.copyOf(known, library.causes().size());
     }
 
     private Inference(Library library, Inference same) {
@@ -52,11 +61,16 @@ public final class Inference {
                 same.pool,
                 same.layout,
                 same.scatter,
-                same.calls == null ? null : same.calls.of(library));
+                same.calls == null ? null : same.calls.of(library),
+                same.rows);
         int known = Math.min(rows.length, same.rows.length);
-        System.arraycopy(same.rows, 0, rows, 0, known);
-        same.weights.forEach((complaint, byCause) ->
-                weights.put(complaint, Arrays.copyOf(Arrays.copyOf(byCause, known), rows.length)));
+        same.weights.forEach((complaint, byCause) -> {
+            AtomicReferenceArray<double[]> more = new AtomicReferenceArray<>(rows.length);
+            for (int c = 0; c < known; c++) {
+                more.set(c, byCause.get(c));
+            }
+            weights.put(complaint, more);
+        });
     }
 
     /**
@@ -78,9 +92,29 @@ public final class Inference {
         return new Inference(library, assumptions);
     }
 
+    /** The same of a library in which most causes have the draws they had before: what was made of those stays. */
+    public static Inference of(Library library, Inference before) {
+        Inference made = new Inference(library, before.assumptions);
+        if (made.scatter.isSame(before.scatter)) {
+            for (int c = 0; c < Math.min(made.rows.length, before.rows.length); c++) {
+                boolean same = library.signatures().rows(c)
+                        == before.library.signatures().rows(c);
+                made.rows[c] = same ? before.rows[c] : null;
+            }
+        }
+        return made;
+    }
+
     /** The same for a machine that somebody called about: draws that nobody would notice anything of count less. */
     public Inference called() {
-        return new Inference(library, assumptions, pool, layout, scatter, new Calls(library));
+        return new Inference(library, assumptions, pool, layout, scatter, new Calls(library), rows);
+    }
+
+    /** The same with what is known already of who calls. */
+    public Inference called(Calls known) {
+        return known.isOf(library)
+                ? new Inference(library, assumptions, pool, layout, scatter, known.of(library), rows)
+                : called();
     }
 
     /** With further causes behind those there are; what readings can be at all stays as it was. */
@@ -162,10 +196,11 @@ public final class Inference {
         if (calls == null) {
             return null;
         }
-        double[][] byCause = weights.computeIfAbsent(complaint, c -> new double[rows.length][]);
-        if (byCause[cause] == null) {
-            byCause[cause] = calls.weights(cause, complaint);
+        AtomicReferenceArray<double[]> byCause =
+                weights.computeIfAbsent(complaint, c -> new AtomicReferenceArray<>(rows.length));
+        if (byCause.get(cause) == null) {
+            byCause.set(cause, calls.weights(cause, complaint));
         }
-        return byCause[cause];
+        return byCause.get(cause);
     }
 }

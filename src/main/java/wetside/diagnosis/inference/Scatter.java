@@ -1,5 +1,6 @@
 package wetside.diagnosis.inference;
 
+import java.util.Arrays;
 import wetside.diagnosis.Answering;
 import wetside.diagnosis.Library;
 import wetside.diagnosis.Signatures;
@@ -42,6 +43,14 @@ final class Scatter {
         for (int c = 0; c < s.causes(); c++) {
             findBelowNothing(s.rows(c));
         }
+    }
+
+    /** Whether both make the same of the same rows. */
+    boolean isSame(Scatter other) {
+        return whole == other.whole
+                && further == other.further
+                && Arrays.equals(signed, other.signed)
+                && Arrays.equals(number, other.number);
     }
 
     private void findBelowNothing(float[] rows) {
