@@ -246,8 +246,8 @@ final class CauseRows {
     }
 
     /**
-     * A draw that feels the cause in a routine where none did before, or plainly in a reading that did not, is looked at
-     * whole: it may be felt anywhere.
+     * A draw that feels the cause in a routine where none did before, or plainly in a reading that did not, is run
+     * in the rest as well: it may be felt anywhere.
      */
     private void sparingly(int k) {
         run(spared, k);
@@ -262,7 +262,7 @@ final class CauseRows {
             }
         }
         if (elsewhere) {
-            run(casework, k);
+            add(casework.reading(unread(spared)), k);
             feel(k);
             spareFelt();
         }
@@ -276,13 +276,31 @@ final class CauseRows {
         return casework.askings().get(q).procedure().routine();
     }
 
+    /** Readings that some of the work does not simulate. */
+    private Set<String> unread(Casework some) {
+        return IntStream.range(0, width)
+                .filter(q -> !some.simulates(q))
+                .mapToObj(q -> questions.get(q).id())
+                .collect(Collectors.toSet());
+    }
+
     private void run(Casework trial, int k) {
+        if (!stopped.getAsBoolean()) {
+            System.arraycopy(whole, k * width, rows, k * width, width);
+            add(trial, k);
+        }
+    }
+
+    /** Runs more of a draw: what is simulated takes its place, what is not stays. */
+    private void add(Casework trial, int k) {
         if (stopped.getAsBoolean()) {
             return;
         }
         float[] row = trial.row(drawn.get(k), candidate, k);
         for (int q = 0; q < width; q++) {
-            rows[k * width + q] = trial.simulates(q) ? row[q] : whole[k * width + q];
+            if (trial.simulates(q)) {
+                rows[k * width + q] = row[q];
+            }
         }
     }
 

@@ -234,6 +234,23 @@ public final class Circuit {
         this.held = held;
     }
 
+    /** Whether contacts, sources and held relays stood in the last {@code solve} as {@code key} has them; keeps them in it. */
+    boolean isAs(long[] key) {
+        boolean same = key[wiring.words] == last.key[wiring.words];
+        for (int i = 0; i < wiring.words - 2; i++) {
+            same &= key[i] == last.key[i];
+        }
+        System.arraycopy(last.key, 0, key, 0, key.length);
+        return same;
+    }
+
+    /** A key for {@link #isAs} that nothing is like. */
+    long[] unlikeAny() {
+        long[] key = new long[wiring.words + 1];
+        Arrays.fill(key, -1);
+        return key;
+    }
+
     /** How many discrete states have been solved so far. */
     public int statesSolved() {
         return states.size();

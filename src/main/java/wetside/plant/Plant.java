@@ -36,6 +36,11 @@ public final class Plant {
     private final Hydraulics hydraulics;
     private final Circuit circuit;
     private final Map<String, Circuit> alone = new HashMap<>();
+    /** How contacts stood when regulators last listened. */
+    private final long[] listened;
+
+    private long awake;
+
     private final Carried carried;
     private final LoopFlow[] loops;
     private final Control[] controls;
@@ -71,6 +76,7 @@ public final class Plant {
                 b.heat().sources().stream().mapToInt(HeatPlan.Source::power).toArray());
         heat = new HeatStep(nodes, b.heat(), regulators, b.fluid());
         circuit = Circuit.of(b.current(), b.nodeCount(Medium.CURRENT));
+        listened = circuit.unlikeAny();
         carried = new Carried(b, vessels, hydraulics, nodes);
         loops = LoopFlow.all(b.fluid());
         controls = b.controls().toArray(new Control[0]);
@@ -252,8 +258,18 @@ public final class Plant {
         }
     }
 
+    /** Regulators find out anew what they hear and drive. */
     void circuitChanged() {
         regulators.listen(x, temperatures, circuit);
+        circuit.isAs(listened);
+        awake = regulators.awake(x);
+    }
+
+    /** The same where contacts or relays stand otherwise than when they last did. */
+    void circuitMayHaveChanged() {
+        if (!circuit.isAs(listened) || awake != regulators.awake(x)) {
+            circuitChanged();
+        }
     }
 
     private void remember() {

@@ -59,8 +59,21 @@ final class Regulators {
         }
     }
 
+    /** Which regulators may do anything: one without a supply, its output off, need not know what it would drive. */
+    long awake(double[] x) {
+        long awake = 0;
+        for (int j = 0; j < regulators.size(); j++) {
+            Regulator r = regulators.get(j);
+            awake |= x[r.powered()] >= 0.5 || x[r.duty()] != 0 ? 1L << j : 0;
+        }
+        return awake;
+    }
+
     /** Asks the circuit which sensor each regulator hears and what its output drives. Called when a contact changed. */
     void listen(double[] x, double[] t, Circuit circuit) {
+        if (awake(x) == 0) {
+            return;
+        }
         long held = circuit.held();
         for (int j = 0; j < regulators.size(); j++) {
             drives(x, circuit, j);

@@ -39,6 +39,7 @@ public final class Stepper {
     private final double[] predictedSlope;
     private double fineness = 1;
     private double next = FIRST;
+    private boolean isMoved = true;
     private double time;
     private double steadySince;
     /** When something is expected to switch by itself. */
@@ -83,7 +84,7 @@ public final class Stepper {
     /** Says that an operator has moved something: contacts and controls settle and steps begin small again. */
     public void moved() {
         plant.settle();
-        plant.circuitChanged();
+        isMoved = true;
         next = FIRST;
         awaited = Double.NEGATIVE_INFINITY;
         steadySince = time;
@@ -91,6 +92,11 @@ public final class Stepper {
 
     /** Takes one step of at most {@code most} seconds. */
     public void advance(double most) {
+        if (isMoved) {
+            // once for all that was moved at the same moment
+            plant.circuitChanged();
+            isMoved = false;
+        }
         double dt = Math.min(Math.min(next, most), Math.max(LEAST, plant.horizon()));
         if (most - dt < LEAST) {
             dt = most;
@@ -144,7 +150,7 @@ public final class Stepper {
         if (jumped) {
             awaited = Double.NEGATIVE_INFINITY;
             plant.settle();
-            plant.circuitChanged();
+            plant.circuitMayHaveChanged();
             next = FIRST;
             return;
         }
@@ -195,6 +201,7 @@ public final class Stepper {
     /** The longest step while water flows [s]: longer than {@code least} where it has long been flowing as it does. */
     private double steady(double least) {
         double renewed = RENEWED / plant.carried().turnover;
-        return Math.max(least, Math.min(Math.min(MOST, renewed), PATIENCE * (time - steadySince)));
+        double most = plant.heatStep().taken < HEATED ? MOST_AT_REST : MOST;
+        return Math.max(least, Math.min(Math.min(most, renewed), PATIENCE * (time - steadySince)));
     }
 }
