@@ -57,7 +57,7 @@ public final class Candidates {
         Effort explain = new Effort(EXPLAIN_MINUTES, 0, Set.of(), Hazard.NONE, Who.OWNER);
         Repair repair = new Repair(EXPLAIN, "tell the owner that this is normal, and why", explain, 1, WRONGLY_TOLD);
         Cause cause = new Cause(HEALTHY, "works as it should", HEALTHY_SHARE, "", repair);
-        return new Candidate(cause, Optional.empty(), Optional.empty(), Optional.empty());
+        return new Candidate(cause, Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty());
     }
 
     private static Candidate candidate(Component c, Fault f, double weight) {
@@ -75,7 +75,7 @@ public final class Candidates {
         double needless = r.money() > 0 ? WRONGLY_TOLD : 0;
         Repair repair = new Repair(c.id() + ": " + r.does(), c.name() + ": " + r.does(), effort, r.works(), needless);
         Cause cause = new Cause(c.id() + ": " + f.name(), c.name() + ": " + f.name(), weight, c.id(), repair);
-        return new Candidate(cause, Optional.of(c.id()), Optional.of(f), Optional.of(words));
+        return new Candidate(cause, Optional.of(c.id()), Optional.of(c), Optional.of(f), Optional.of(words));
     }
 
     static Who who(String word) {

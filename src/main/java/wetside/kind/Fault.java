@@ -28,6 +28,8 @@ public record Fault(String name, Sort sort, List<Shift> shifts, double rate) {
         SET,
         /** The whole value times a factor from {@code slight} to {@code full}, on a straight line. */
         TIMES,
+        /** What it is meant to be, wherever within its tolerance this one lies, times such a factor. */
+        TIMES_MEANT,
         /** The whole value plus something from {@code slight} to {@code full}, in SI. */
         PLUS,
         /** Like SET, on a logarithmic scale. */
@@ -36,20 +38,27 @@ public record Fault(String name, Sort sort, List<Shift> shifts, double rate) {
 
     /** One parameter's movement. */
     public record Shift(Parameter parameter, Way way, double slight, double full) {
-        double apply(double whole, double severity) {
+        double apply(double whole, double meant, double severity) {
             return switch (way) {
                 case SET -> slight + (full - slight) * severity;
                 case TIMES -> whole * (slight + (full - slight) * severity);
+                case TIMES_MEANT -> meant * (slight + (full - slight) * severity);
                 case PLUS -> whole + slight + (full - slight) * severity;
                 case SET_LOG -> slight * Math.pow(full / slight, severity);
             };
         }
     }
 
+    /** On a component that is as it is meant to be. */
     public Component on(Component whole, double severity) {
+        return on(whole, whole, severity);
+    }
+
+    /** On one somewhere within its tolerances. */
+    public Component on(Component whole, Component meant, double severity) {
         Component broken = whole;
         for (Shift s : shifts) {
-            double moved = s.apply(whole.get(s.parameter()), severity);
+            double moved = s.apply(whole.get(s.parameter()), meant.get(s.parameter()), severity);
             double cut = Math.max(s.parameter().min(), Math.min(s.parameter().max(), moved));
             broken = broken.with(s.parameter(), cut);
         }
@@ -78,6 +87,10 @@ public record Fault(String name, Sort sort, List<Shift> shifts, double rate) {
 
     public static Shift times(Parameter p, double slight, double full) {
         return new Shift(p, Way.TIMES, slight, full);
+    }
+
+    public static Shift timesMeant(Parameter p, double slight, double full) {
+        return new Shift(p, Way.TIMES_MEANT, slight, full);
     }
 
     public static Shift plus(Parameter p, double slight, double full) {

@@ -2,7 +2,7 @@ package wetside.kind;
 
 import static wetside.kind.Fault.log;
 import static wetside.kind.Fault.set;
-import static wetside.kind.Fault.times;
+import static wetside.kind.Fault.timesMeant;
 
 import java.util.List;
 import wetside.blueprint.Blueprint;
@@ -32,9 +32,9 @@ public final class Socket implements Kind {
             List.of(VOLTAGE, LINE, NEUTRAL, EARTH));
 
     private static final List<Fault> FAULTS = List.of(
-            // what a supply may be by standard, ± 10 % (IEC 60038), is no fault
-            Fault.wrongInstallation("low voltage", 1.5, times(VOLTAGE, 0.90, 0.82)),
-            Fault.wrongInstallation("high voltage", 0.3, times(VOLTAGE, 1.10, 1.15)),
+            // what a supply may be by standard, ± 10 % of what it is meant to be (EN 50160, IEC 60038), is no fault
+            Fault.wrongInstallation("low voltage", 1.5, timesMeant(VOLTAGE, 0.90, 0.82)),
+            Fault.wrongInstallation("high voltage", 0.3, timesMeant(VOLTAGE, 1.10, 1.15)),
             Fault.wrongInstallation("no earth", 0.5, set(EARTH, Ohms.OPEN)),
             Fault.of("worn contacts", 0.8, log(LINE, 2, 12)),
             Fault.of("dead", 1.0, set(VOLTAGE, 0)));

@@ -18,6 +18,6 @@ public final class Mistaken {
         Fault fault = c.fault().orElseThrow();
         Parameter moved = fault.shifts().get(0).parameter();
         Fault none = new Fault(fault.name(), fault.sort(), List.of(Fault.set(moved, Double.NaN)), fault.rate());
-        return new Candidate(c.cause(), c.component(), Optional.of(none), c.words());
+        return new Candidate(c.cause(), c.component(), c.meant(), Optional.of(none), c.words());
     }
 }

@@ -111,8 +111,8 @@ class KindsTest {
         for (Fault fault : kind.faults()) {
             assertThat(fault.rate()).as(fault.name()).isPositive();
             for (Fault.Shift s : fault.shifts()) {
-                double from = s.apply(whole.get(s.parameter()), 0);
-                double to = s.apply(whole.get(s.parameter()), 1);
+                double from = s.apply(whole.get(s.parameter()), whole.get(s.parameter()), 0);
+                double to = s.apply(whole.get(s.parameter()), whole.get(s.parameter()), 1);
                 Parameter p = s.parameter();
                 assertThat(List.of(from, to))
                         .as("%s of %s: %s", fault.name(), kind.declaration().name(), p.name())

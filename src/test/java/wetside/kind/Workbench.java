@@ -21,12 +21,16 @@ final class Workbench {
 
     /** Adds a part at its usual values. */
     Workbench part(String id, Kind kind) {
+        kinds.put(id, kind);
+        parts.put(id, usual(id, kind));
+        return this;
+    }
+
+    static Component usual(String id, Kind kind) {
         Declaration d = kind.declaration();
         double[] values = d.parameters().stream().mapToDouble(Parameter::usual).toArray();
         Spread[] spreads = d.parameters().stream().map(Parameter::spread).toArray(Spread[]::new);
-        kinds.put(id, kind);
-        parts.put(id, new Component(id, d, values, spreads, place(id)));
-        return this;
+        return new Component(id, d, values, spreads, place(id));
     }
 
     private static Component.Place place(String id) {
