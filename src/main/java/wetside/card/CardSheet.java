@@ -155,7 +155,7 @@ public final class CardSheet {
 
     private String note() {
         String beyond = card.withheld() == 0 ? "" : " More checks are for others than the reader.";
-        return "Readings are what the machine's twin gives: 5 to 95 % of machines within tolerances, instrument included."
+        return "Readings are what the machine's twin gives: 5 to 95 % of machines, tolerances × 1.3, instrument included."
                 + " Shares of failures are assumed rates. Local codes come first." + beyond;
     }
 

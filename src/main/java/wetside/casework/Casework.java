@@ -23,6 +23,8 @@ import wetside.run.Scenario;
 public final class Casework {
     /** Seed of all draws; the same machine gives the same library everywhere. */
     private static final long SEED = 20_161_125;
+    /** Parts scatter wider than their makers promise, nobody knows by how much: assumed. */
+    static final double WIDER = 1.3;
 
     private final Machine machine;
     private final List<Candidate> candidates;
@@ -38,7 +40,7 @@ public final class Casework {
         askings = trial.procedures().stream()
                 .map(p -> Asking.of(p, machine, plant))
                 .toList();
-        draws = new Draws(machine, SEED);
+        draws = new Draws(machine, SEED).wider(WIDER);
     }
 
     private Casework(Casework whole, List<Candidate> candidates, Trial trial) {

@@ -51,8 +51,6 @@ public final class Session {
     private Library rated;
 
     private Inference singles;
-    /** The one before: most of what was made of a library serves the next. */
-    private Inference before;
     /** Who would call, of the library; null where others made it ready. */
     private Calls calls;
     private Observations observations = Observations.none();
@@ -223,9 +221,8 @@ public final class Session {
     /** What single causes would read. */
     public Inference inference() {
         if (singles == null) {
-            Inference any = before == null ? Inference.of(rated) : Inference.of(rated, before);
+            Inference any = Inference.of(rated);
             singles = !casework.simulatesAll() ? any : calls == null ? any.called() : any.called(calls);
-            before = singles;
         }
         return singles;
     }

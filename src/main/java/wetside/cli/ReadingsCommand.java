@@ -73,8 +73,8 @@ final class ReadingsCommand implements Callable<Integer> {
             return 0;
         }
         console.line(FindingText.heading(installed));
-        console.line("What a machine without fault reads: 5 to 95 % of " + draws
-                + " machines within tolerances, instrument included.");
+        console.line("What a sound machine reads: 5 to 95 % of " + draws
+                + " machines, tolerances × 1.3, instrument included.");
         new ReadingsSheet(console, casework.routines(), all).print(allowed);
         more(expected.size() - allowed.size());
         return 0;

@@ -19,10 +19,21 @@ public final class Draws {
 
     private final Machine machine;
     private final long seed;
+    private final double wider;
 
     public Draws(Machine machine, long seed) {
+        this(machine, seed, 1);
+    }
+
+    private Draws(Machine machine, long seed, double wider) {
         this.machine = machine;
         this.seed = seed;
+        this.wider = wider;
+    }
+
+    /** The same machines, every part so many times as far from what it should be; severities stay. */
+    public Draws wider(double factor) {
+        return new Draws(machine, seed, wider * factor);
     }
 
     /** Machine number {@code k}; the same for ever for a machine and seed. */
@@ -46,7 +57,7 @@ public final class Draws {
             if (spread.kind() != Spread.Law.EXACT) {
                 Parameter p = c.kind().parameters().get(i);
                 long stream = mix(seed, 31L * c.id().hashCode() + p.name().hashCode());
-                double v = spread.at(values[i], Normal.quantile(stratified(stream, k)));
+                double v = spread.wider(wider).at(values[i], Normal.quantile(stratified(stream, k)));
                 values[i] = Math.max(p.min(), Math.min(p.max(), v));
             }
         }

@@ -26,7 +26,7 @@ class ReadingsCommandTest {
     void anOwnerIsSentNowhereInsideAndToldHowMuchIsLeft() {
         Shell.Done owner = readings();
         assertThat(owner.out())
-                .contains("The machine as it stands: plugged in, switched off, cold", "1.6", " bar")
+                .contains("The machine as it stands: plugged in, switched off, cold", "1.5", " bar")
                 .doesNotContain("□", "△", "power switch line pole")
                 .containsPattern("\\d+ more may be read by others: --who technician, --who qualified");
     }

@@ -10,7 +10,6 @@ package wetside.diagnosis.inference;
  * @param slip probability that a number turns out to be anything at all, used when outcomes are foreseen
  * @param smoothing how far draws are smoothed into a density, in units of the usual rule: 0 is the plain kernel sum,
  *     infinity one normal distribution per heap
- * @param wider how much wider parts scatter than their tolerances say, as a multiple
  * @param fewest what words say of the draws, and so of numbers, is believed as long as so many draws speak; below that the
  *     others are heard as well, because the moments of a few draws differ from cause to cause by chance
  * @param separation distance between two heaps of draws, in their own spread, above which they are kept apart
@@ -22,14 +21,13 @@ public record Assumptions(
         double slip,
         double smoothing,
         double separation,
-        double wider,
         double fewest) {
     /** The shipped assumptions. */
-    public static final Assumptions USUAL = new Assumptions(0.02, 300, 0.9, 0.02, 0.8, 4, 1.3, 8);
+    public static final Assumptions USUAL = new Assumptions(0.02, 300, 0.9, 0.02, 0.8, 4, 8);
 
     /** No catch-all, no misreading, plain sums over draws: textbook inference, for checking against textbooks. */
     public static final Assumptions TEXTBOOK =
-            new Assumptions(0, Double.POSITIVE_INFINITY, 1, 0, 0, Double.POSITIVE_INFINITY, 1, 0);
+            new Assumptions(0, Double.POSITIVE_INFINITY, 1, 0, 0, Double.POSITIVE_INFINITY, 0);
 
     public Assumptions {
         if (!(somethingElse >= 0 && somethingElse < 1) || !(mostOdds > 1) || !(sameMind >= 0 && sameMind <= 1)) {
@@ -39,16 +37,16 @@ public record Assumptions(
 
     /** The same with another prior share of causes the library does not know. */
     public Assumptions somethingElse(double other) {
-        return new Assumptions(other, mostOdds, sameMind, slip, smoothing, separation, wider, fewest);
+        return new Assumptions(other, mostOdds, sameMind, slip, smoothing, separation, fewest);
     }
 
     /** The same with another most that one number may say. */
     public Assumptions mostOdds(double other) {
-        return new Assumptions(somethingElse, other, sameMind, slip, smoothing, separation, wider, fewest);
+        return new Assumptions(somethingElse, other, sameMind, slip, smoothing, separation, fewest);
     }
 
     /** The same with draws smoothed more or less. */
     public Assumptions smoothing(double other) {
-        return new Assumptions(somethingElse, mostOdds, sameMind, slip, other, separation, wider, fewest);
+        return new Assumptions(somethingElse, mostOdds, sameMind, slip, other, separation, fewest);
     }
 }

@@ -1,6 +1,5 @@
 package wetside.diagnosis.inference;
 
-import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -16,8 +15,6 @@ public final class Inference {
     private final Assumptions assumptions;
     private final Pool pool;
     private final Layout layout;
-    private final Scatter scatter;
-    private final float[][] rows;
     /** By what was called about, then by cause. */
     private final Map<Optional<Readings.Complaint>, AtomicReferenceArray<double[]>> weights =
             new ConcurrentHashMap<>();
@@ -32,26 +29,15 @@ public final class Inference {
                 assumptions,
                 Pool.of(library),
                 new Layout(library.questions()),
-                new Scatter(library, assumptions.wider()),
-                null,
-                new float[0][]);
+                null);
     }
 
-    private Inference(
-            Library library,
-            Assumptions assumptions,
-            Pool pool,
-            Layout layout,
-            Scatter scatter,
-            Calls calls,
-            float[]... known) {
+    private Inference(Library library, Assumptions assumptions, Pool pool, Layout layout, Calls calls) {
         this.library = library;
         this.assumptions = assumptions;
         this.pool = pool;
         this.layout = layout;
-        this.scatter = scatter;
         this.calls = calls;
-        rows = Arrays.copyOf(known, library.causes().size());
     }
 
     private Inference(Library library, Inference same) {
@@ -60,12 +46,11 @@ public final class Inference {
                 same.assumptions,
                 same.pool,
                 same.layout,
-                same.scatter,
-                same.calls == null ? null : same.calls.of(library),
-                same.rows);
-        int known = Math.min(rows.length, same.rows.length);
+                same.calls == null ? null : same.calls.of(library));
+        int causes = library.causes().size();
+        int known = Math.min(causes, same.library.causes().size());
         same.weights.forEach((complaint, byCause) -> {
-            AtomicReferenceArray<double[]> more = new AtomicReferenceArray<>(rows.length);
+            AtomicReferenceArray<double[]> more = new AtomicReferenceArray<>(causes);
             for (int c = 0; c < known; c++) {
                 more.set(c, byCause.get(c));
             }
@@ -92,28 +77,15 @@ public final class Inference {
         return new Inference(library, assumptions);
     }
 
-    /** The same of a library in which most causes have the draws they had before: what was made of those stays. */
-    public static Inference of(Library library, Inference before) {
-        Inference made = new Inference(library, before.assumptions);
-        if (made.scatter.isSame(before.scatter)) {
-            for (int c = 0; c < Math.min(made.rows.length, before.rows.length); c++) {
-                boolean same = library.signatures().rows(c)
-                        == before.library.signatures().rows(c);
-                made.rows[c] = same ? before.rows[c] : null;
-            }
-        }
-        return made;
-    }
-
     /** The same for a machine that somebody called about: draws that nobody would notice anything of count less. */
     public Inference called() {
-        return new Inference(library, assumptions, pool, layout, scatter, new Calls(library), rows);
+        return new Inference(library, assumptions, pool, layout, new Calls(library));
     }
 
     /** The same with what is known already of who calls. */
     public Inference called(Calls known) {
         return known.isOf(library)
-                ? new Inference(library, assumptions, pool, layout, scatter, known.of(library), rows)
+                ? new Inference(library, assumptions, pool, layout, known.of(library))
                 : called();
     }
 
@@ -163,16 +135,9 @@ public final class Inference {
         return layout;
     }
 
-    /** The draws of a cause, parts scattered as wide as assumed. */
+    /** The draws of a cause. */
     float[] rows(int cause) {
-        if (rows[cause] == null) {
-            rows[cause] = scatter.of(library.signatures().rows(cause));
-        }
-        return rows[cause];
-    }
-
-    Scatter scatter() {
-        return scatter;
+        return library.signatures().rows(cause);
     }
 
     Readings readings(Observations observations) {
@@ -196,8 +161,8 @@ public final class Inference {
         if (calls == null) {
             return null;
         }
-        AtomicReferenceArray<double[]> byCause =
-                weights.computeIfAbsent(complaint, c -> new AtomicReferenceArray<>(rows.length));
+        AtomicReferenceArray<double[]> byCause = weights.computeIfAbsent(
+                complaint, c -> new AtomicReferenceArray<>(library.causes().size()));
         if (byCause.get(cause) == null) {
             byCause.set(cause, calls.weights(cause, complaint));
         }

@@ -234,7 +234,7 @@ public final class PairSearch {
         float[] run = runs.of(pair);
         Fit fit = new Fit(
                 run == null ? lenient(one, other) : readings,
-                posterior.inference().scatter().of(rows.of(pair, run, DRAWS, observed)),
+                rows.of(pair, run, DRAWS, observed),
                 posterior.inference().layout(),
                 posterior.inference().assumptions());
         double known = 1 - posterior.inference().assumptions().somethingElse();
