@@ -76,7 +76,7 @@ public final class Asking {
         String caution = effort.hazard() == Hazard.INSIDE || effort.hazard() == Hazard.LIVE
                 ? Precautions.about(machine, effort.panels(), p.caution())
                 : p.caution();
-        return new Asking(p, dimension, unit, new Question(p.id(), p.says(), answering, effort), caution);
+        return new Asking(p, dimension, unit, new Question(p.id(), p.says(), answering, effort, sharing(p)), caution);
     }
 
     /** Whether what is taken of a reading is a word where the reading is one, and no time, share or count of it. */
@@ -85,6 +85,20 @@ public final class Asking {
             case LAST, HIGHEST, LOWEST -> true;
             case MEAN, CHANGE, TOTAL, UNTIL_ABOVE, SHARE_ABOVE -> false;
         };
+    }
+
+    /**
+     * What shares its error: numbers taken in the same way of the same quantity, here or at another station, are the work of
+     * the same laws of the twin. Words and the ohms of different parts share nothing.
+     */
+    private static String sharing(Procedure p) {
+        String quantity = p.answer().isNumber() ? p.reading().quantity() : "";
+        String taken =
+                switch (p.reading().take()) {
+                    case LAST, HIGHEST, LOWEST, MEAN -> "value";
+                    case CHANGE, TOTAL, UNTIL_ABOVE, SHARE_ABOVE -> p.reading().take().name();
+                };
+        return quantity.isEmpty() ? p.id() : quantity + " " + taken;
     }
 
     private static double discrepancy(Dimension dimension) {

@@ -59,9 +59,10 @@ public sealed interface Answering {
             return new Choice(options, 0, discrepancy);
         }
 
-        /** Probability that another option is named than the twin has. */
+        /** Probability that another option is named than the twin has; two mistakes may meet again at what it has. */
         public double doubt() {
-            return 1 - (1 - errorRate) * (1 - discrepancy);
+            double back = errorRate * discrepancy / (options.size() - 1);
+            return 1 - (1 - errorRate) * (1 - discrepancy) - back;
         }
 
         /** Probability that {@code answer} is given when the twin has {@code truth}. */

@@ -21,7 +21,8 @@ public final class Earlier {
             int q = library.question(o.about());
             Question asked = library.questions().get(q);
             from.add(q);
-            questions.add(new Question(BEFORE + asked.id(), asked.words(), asked.answering(), asked.effort()));
+            questions.add(new Question(
+                    BEFORE + asked.id(), asked.words(), asked.answering(), asked.effort(), asked.reporter()));
         }
         if (from.isEmpty()) {
             return library;

@@ -15,9 +15,7 @@ import wetside.diagnosis.Answering;
 import wetside.diagnosis.Library;
 import wetside.diagnosis.Observation;
 import wetside.kind.Fault;
-import wetside.machine.Component;
 import wetside.machine.Machine;
-import wetside.machine.Spread;
 import wetside.procedure.Procedures;
 import wetside.procedure.Trial;
 import wetside.run.Draws;
@@ -47,23 +45,9 @@ final class Jobs {
         this.library = library;
         this.world = world;
         this.seed = seed;
-        draws = new Draws(widened(casework.machine(), world.wider()), seed ^ 0x5DEECE66DL);
+        draws = new Draws(casework.machine(), seed ^ 0x5DEECE66DL).wider(world.wider());
         trial = new Trial(procedures, casework.machine()).finer(world.fineness());
         complaint = new Complaint(library);
-    }
-
-    private static Machine widened(Machine machine, double factor) {
-        List<Component> wide = new ArrayList<>();
-        for (Component c : machine.components()) {
-            Component w = c;
-            for (int i = 0; i < c.values().length; i++) {
-                w = c.spread(i).kind() == Spread.Law.EXACT
-                        ? w
-                        : w.withSpread(i, c.spread(i).wider(factor));
-            }
-            wide.add(w);
-        }
-        return machine.withAll(wide);
     }
 
     Job job(int number) {
@@ -233,13 +217,13 @@ final class Jobs {
             SplittableRandom random = new SplittableRandom(telling + 7919L * q);
             String id = library.questions().get(q).id();
             boolean lost = random.nextDouble() < world.missing();
-            Observation told = Float.isNaN(values[q]) ? null : told(q, values[q], random);
+            Observation told = Float.isNaN(values[q]) ? null : told(q, values[q], telling, random);
             answers.put(id, lost || told == null ? Observation.unknown(id) : told);
         }
         return answers;
     }
 
-    private Observation told(int q, float value, SplittableRandom random) {
+    private Observation told(int q, float value, long telling, SplittableRandom random) {
         String id = library.questions().get(q).id();
         if (library.questions().get(q).answering() instanceof Answering.Choice choice) {
             int others = choice.options().size() - 1;
@@ -253,7 +237,10 @@ final class Jobs {
         }
         double own = Math.hypot(number.sd(), number.relative() * value);
         double twin = world.offset() * number.discrepancy() * value;
-        return Observation.number(id, value + own * gauss(random) + twin * gauss(random));
+        SplittableRandom alike =
+                new SplittableRandom(telling ^ library.questions().get(q).reporter().hashCode());
+        double off = Math.sqrt(1 - world.common()) * gauss(random) + Math.sqrt(world.common()) * gauss(alike);
+        return Observation.number(id, value + own * gauss(random) + twin * off);
     }
 
     /** A number that some cause would read. */

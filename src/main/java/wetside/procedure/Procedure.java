@@ -94,6 +94,7 @@ public record Procedure(
      * @param to          mark, the end when empty
      * @param beyond      what it must be above [SI], or a share
      * @param of          mark whose value that is a share of, "" when it is none
+     * @param quantity    the reading as the file calls it, the same at every station; empty for an ohm-meter
      */
     public record Taking(
             Optional<String> channel,
@@ -103,7 +104,8 @@ public record Procedure(
             String from,
             String to,
             double beyond,
-            String of) {}
+            String of,
+            String quantity) {}
 
     /** What is made of a reading between two marks. */
     public enum Take {

@@ -71,7 +71,8 @@ final class ProcedureReader {
                 node.text("from", ""),
                 node.text("to", ""),
                 beyond,
-                node.text("of", ""));
+                node.text("of", ""),
+                node.text("reading", ""));
     }
 
     private static Answer answer(Node node) {

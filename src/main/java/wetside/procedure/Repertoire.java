@@ -153,7 +153,8 @@ public final class Repertoire {
                 t.from(),
                 t.to(),
                 t.beyond(),
-                t.of());
+                t.of(),
+                t.quantity());
         Map<String, String> words = during.words();
         String here = station.isEmpty() ? "" : " (" + station + ")";
         String begin = station.isEmpty() ? "" : Wording.capital(station) + ": ";

@@ -197,7 +197,7 @@ final class Hump {
         double local = widening * smooth * smooth;
         for (int i = 0; i < n; i++) {
             for (int j = 0; j < i; j++) {
-                total[i * n + j] = local * kept * covariance[i * n + j];
+                total[i * n + j] = local * kept * covariance[i * n + j] + readings.shared(dims[i], dims[j]);
             }
             total[i * n + i] = local * covariance[i * n + i] + readings.variance[dims[i]];
             logFloor[i] = readings.logFloor[dims[i]];

@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
 import wetside.diagnosis.Answering;
+import wetside.diagnosis.Earlier;
 import wetside.diagnosis.Library;
 import wetside.diagnosis.Observation;
 import wetside.diagnosis.Observations;
@@ -20,6 +21,10 @@ final class Readings {
     private static final double FINEST = 1e-4;
     /** What differs by less is the same. */
     private static final double SAME = 1e-6;
+    /** How much of the variance of the twin's error two readings that share it have in common: assumed. */
+    private static final double SHARED = 0.5;
+    /** However alike two readings are, each has something of its own. */
+    private static final double ALIKE = 0.999;
 
     final List<Observation> numbers = new ArrayList<>();
     final List<List<Report>> reports = new ArrayList<>();
@@ -36,25 +41,27 @@ final class Readings {
     final double[] variance;
     final double[] logFloor;
     final double[] logBroad;
+    private final double[] shared;
     /** Column of the same reading taken again after a repair; -1 when it was not. */
     private final int[] again;
 
     /** The answer to a question. */
     record Complaint(int question, float value) {}
 
-    /** One named option; {@code broad} is its probability when nothing is known. */
-    record Report(Observation observation, int question, int option, Answering.Choice choice, double broad) {}
+    /** One named option; {@code thing} is the question whenever answered, {@code broad} its probability when nothing is known. */
+    record Report(
+            Observation observation, String thing, int question, int option, Answering.Choice choice, double broad) {}
 
     Readings(Library library, Pool pool, Assumptions assumptions, Observations observations) {
         this.observations = observations;
-        Map<String, List<Report>> byReporter = new LinkedHashMap<>();
+        Map<String, List<Report>> byErrors = new LinkedHashMap<>();
         for (Observation observation : observations.sorted()) {
             switch (observation.kind()) {
                 case NUMBER -> numbers.add(observation);
                 case CHOICE -> {
                     Question asked = library.questions().get(library.question(observation.about()));
-                    byReporter
-                            .computeIfAbsent(observation.by() + "/" + asked.reporter(), key -> new ArrayList<>())
+                    byErrors
+                            .computeIfAbsent(asked.reporter(), key -> new ArrayList<>())
                             .add(report(library, pool, observation));
                 }
                 case UNKNOWN -> library.question(observation.about());
@@ -63,7 +70,7 @@ final class Readings {
                 }
             }
         }
-        reports.addAll(byReporter.values());
+        reports.addAll(byErrors.values());
         complaint = observations.sorted().stream()
                 .filter(Observation::isComplaint)
                 .filter(o -> o.kind() == Observation.Kind.NUMBER || o.kind() == Observation.Kind.CHOICE)
@@ -73,12 +80,16 @@ final class Readings {
         question = new int[n];
         value = new double[n];
         variance = new double[n];
+        shared = new double[n * n];
         logFloor = new double[n];
         logBroad = new double[n];
         again = new int[n];
         Arrays.fill(again, -1);
         for (int i = 0; i < n; i++) {
             lookUp(i, library, pool, assumptions);
+        }
+        for (int i = 0; i < n * n; i++) {
+            shared[i] = shared(library, i / n, i % n);
         }
         for (int i = 0; i < n; i++) {
             Overtaken.before(observations, numbers.get(i).about()).ifPresent(takenAgain(library, i));
@@ -100,6 +111,31 @@ final class Readings {
             logBroad[first] = Shares.logAdd(
                     -Normal.LOG_ROOT_TWO_PI - 0.5 * (Math.log(variance) + off * off / variance), logFloor[first]);
         };
+    }
+
+    /**
+     * Covariance of what is in two readings beside the draws: the twin's error is one where one thing is read twice, and in
+     * part one where the same quantity is read elsewhere or otherwise, so that two readings a little off are not two proofs.
+     */
+    double shared(int i, int j) {
+        return shared[i * size() + j];
+    }
+
+    private double shared(Library library, int i, int j) {
+        Question one = library.questions().get(question[i]);
+        Question other = library.questions().get(question[j]);
+        if (!one.reporter().equals(other.reporter())) {
+            return 0;
+        }
+        boolean same = Earlier.reading(one.id()).equals(Earlier.reading(other.id()));
+        double most = ALIKE * Math.sqrt(variance[i] * variance[j]);
+        double common = (same ? 1 : SHARED) * off(one, i) * off(other, j);
+        return Math.max(-most, Math.min(most, common));
+    }
+
+    /** How far the twin may be off at a reading. */
+    private double off(Question asked, int i) {
+        return ((Answering.Number) asked.answering()).discrepancy() * value[i];
     }
 
     /** What a question was answered before a repair overtook it; nothing when it was not, or was answered again. */
@@ -124,6 +160,7 @@ final class Readings {
         question = same.question;
         value = same.value;
         variance = same.variance;
+        shared = same.shared;
         logFloor = same.logFloor.clone();
         logBroad = same.logBroad;
         again = same.again;
@@ -151,7 +188,8 @@ final class Readings {
             throw new IllegalArgumentException(observation.about() + " has no option " + observation.option());
         }
         Answering.Choice told = observation.isComplaint() ? choice.sure() : choice;
-        return new Report(observation, q, observation.option(), told, pool.chance(q, observation.option()));
+        String thing = Overtaken.now(observation.about());
+        return new Report(observation, thing, q, observation.option(), told, pool.chance(q, observation.option()));
     }
 
     /** The same, some numbers saying at most so much. */
@@ -175,8 +213,10 @@ final class Readings {
             log += density;
         }
         for (List<Report> group : reports) {
-            for (Report report : group) {
-                log += Math.log(report.broad());
+            Map<String, List<Report>> byThing = new LinkedHashMap<>();
+            group.forEach(r -> byThing.computeIfAbsent(r.thing(), key -> new ArrayList<>()).add(r));
+            for (List<Report> same : byThing.values()) {
+                log += Math.log(Reporter.broad(same));
             }
         }
         return log;

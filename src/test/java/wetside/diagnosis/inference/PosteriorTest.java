@@ -9,10 +9,13 @@ import java.util.List;
 import java.util.Random;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
+import wetside.diagnosis.Answering;
 import wetside.diagnosis.Cause;
+import wetside.diagnosis.Effort;
 import wetside.diagnosis.Library;
 import wetside.diagnosis.Observation;
 import wetside.diagnosis.Observations;
+import wetside.diagnosis.Question;
 import wetside.diagnosis.Signatures;
 import wetside.diagnosis.Toy;
 
@@ -148,6 +151,27 @@ class PosteriorTest {
         assertThat(odds(Inference.of(library), yes, Observation.choice("d", 1)))
                 .as("said and unsaid")
                 .isEqualTo(1, within(1e-9));
+    }
+
+    /** A word the twin does not have, seen by three people, is one mistake of the twin and not three. */
+    @Test
+    void whatTheTwinHasWrongIsWrongForWhoeverLooks() {
+        Answering.Choice level = new Answering.Choice(List.of("low", "middle", "high"), 0.1, 0.02);
+        Library library = Toy.library(
+                List.of(Toy.cause("a", 1), Toy.cause("b", 1)),
+                List.of(new Question("level", "level", level, Effort.minutes(1))),
+                new float[][] {{2}},
+                new float[][] {{1}});
+        Inference textbook = Inference.of(library, Assumptions.TEXTBOOK);
+        Observation middle = Observation.choice("level", 1);
+        double once = 0.98 * 0.05 + 0.01 * 0.9 + 0.01 * 0.05;
+        assertThat(odds(textbook, middle)).isEqualTo(once / (1 - 2 * once), within(1e-9));
+        double right = 0.98 * 0.9 * 0.9 + 2 * 0.01 * 0.05 * 0.05;
+        double wrong = 0.98 * 0.05 * 0.05 + 0.01 * 0.9 * 0.9 + 0.01 * 0.05 * 0.05;
+        assertThat(odds(textbook, middle, middle.by("neighbour"))).isEqualTo(wrong / right, within(1e-9));
+        assertThat(odds(textbook, middle.complaint(), middle, middle.by("neighbour")))
+                .as("who called has seen it more than once and does not err")
+                .isEqualTo(0.01 / 0.98, within(1e-9));
     }
 
     private static double odds(Inference inference, Observation... observations) {
