@@ -4,7 +4,9 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import wetside.diagnosis.Cause;
+import wetside.diagnosis.Earlier;
 import wetside.diagnosis.Library;
+import wetside.diagnosis.Observations;
 import wetside.diagnosis.Signatures;
 import wetside.diagnosis.inference.Assumptions;
 import wetside.diagnosis.inference.Inference;
@@ -22,6 +24,11 @@ public record Begun(Casework casework, Inference inference) {
 
     /** Empty while too little is there. */
     public static Optional<Begun> of(Casework whole, Library some) {
+        return of(whole, some, Observations.none());
+    }
+
+    /** @param earlier what this machine read when nothing was wrong with it */
+    static Optional<Begun> of(Casework whole, Library some, Observations earlier) {
         List<Integer> there = IntStream.range(0, some.causes().size())
                 .filter(c -> some.signatures().draws(c) > 0)
                 .boxed()
@@ -36,10 +43,12 @@ public record Begun(Casework casework, Inference inference) {
         double all = weight(some.causes());
         Assumptions usual = Assumptions.USUAL;
         double unknown = 1 - (1 - usual.somethingElse()) * weight(causes) / all;
+        // where only some readings are simulated, what an owner would notice is not known
+        boolean noticed = whole.simulatesAll();
+        Inference inference = Inference.of(
+                Earlier.columns(Footprint.called(part, noticed), earlier), usual.somethingElse(unknown));
         return Optional.of(new Begun(
-                whole.about(causes.stream().map(Cause::id).toList()),
-                Inference.of(Footprint.called(part), usual.somethingElse(unknown))
-                        .called()));
+                whole.about(causes.stream().map(Cause::id).toList()), noticed ? inference.called() : inference));
     }
 
     private static double weight(List<Cause> causes) {

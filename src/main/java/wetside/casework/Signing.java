@@ -86,7 +86,7 @@ public final class Signing {
         return new LibraryBuild(casework.reading(readings), threads, false);
     }
 
-    /** What such a build finds. */
+    /** What such a build finds of all causes. */
     public Library look(LibraryBuild looking) {
         return looking.glance();
     }

@@ -1,9 +1,12 @@
 package wetside.cli;
 
 import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
 import java.util.stream.Stream;
 import wetside.casework.Answers;
 import wetside.casework.Asking;
+import wetside.casework.Begun;
 import wetside.casework.CaseFile;
 import wetside.casework.Casework;
 import wetside.casework.Pairs;
@@ -14,12 +17,16 @@ import wetside.diagnosis.Library;
 import wetside.diagnosis.Observation;
 import wetside.diagnosis.Observations;
 import wetside.diagnosis.Who;
+import wetside.diagnosis.inference.Inference;
 import wetside.diagnosis.inference.Posterior;
 import wetside.machine.Wording;
 import wetside.procedure.Procedures;
 
 /** A case file and its finding. */
 final class CaseDiagnosis {
+    /** What may be something else is said from here on. */
+    private static final double ELSE = 0.03;
+
     private final Console console;
     private final CaseFile given;
     private final Casework casework;
@@ -50,7 +57,7 @@ final class CaseDiagnosis {
         SigningBar bar = draws.bar(console, casework);
         Signing signing = bar.signing();
         if (!found.isEmpty() && !signing.isReady()) {
-            firstLook(found, bar.look(found.stream().map(Observation::about).toList()));
+            firstLook(found, bar);
         }
         Library library = signing.all(early -> {});
         makeSense(found, library);
@@ -70,22 +77,57 @@ final class CaseDiagnosis {
         return FindingText.exitCode(session);
     }
 
-    /** After the first few draws: what it looks like so far. Nonsense is found out here, before the long work. */
-    private void firstLook(List<Observation> found, Library early) {
-        makeSense(found, early);
-        if (!json) {
-            Posterior.Ranked best = session(found, early, new Pairs(casework)).posterior().best();
-            console.errors()
-                    .println("First look: " + best.words() + ", " + FindingText.percent(best.share()) + ", from "
-                            + Standing.of(early).words() + ". More are being run.");
+    /**
+     * What it looks like so far. Nonsense is found out here, before the long work: what makes no sense for the causes that
+     * happen most often may for the others, so those are run then.
+     */
+    private void firstLook(List<Observation> found, SigningBar bar) {
+        List<String> readings = found.stream().map(Observation::about).toList();
+        Begun often = bar.begin(readings, earlier()).orElse(null);
+        if (often != null && nonsense(found, often.inference().library()).isEmpty()) {
+            Inference shipped = often.inference();
+            Session session = new Session(
+                    new Session.Shared(
+                            often.casework(),
+                            shipped.weighted(shop.on(shipped.library())),
+                            shipped.library(),
+                            new Pairs(often.casework())),
+                    Observations.of(found),
+                    earlier(),
+                    who);
+            firstLook(
+                    session,
+                    "the " + (often.causes() - 1) + " of " + (casework.candidates().size() - 1)
+                            + " faults that happen most often, one or two machines simulated with each");
+        } else {
+            Library early = bar.look(readings);
+            makeSense(found, early);
+            firstLook(
+                    session(found, early, new Pairs(casework)),
+                    Standing.of(early).words());
         }
+    }
+
+    private void firstLook(Session session, String from) {
+        if (!json) {
+            Posterior posterior = session.posterior();
+            Posterior.Ranked best = posterior.best();
+            double other = posterior.share(posterior.somethingElse());
+            console.errors()
+                    .println("First look: " + best.words() + ", " + FindingText.percent(best.share())
+                            + (other < ELSE ? "" : "; something else, or what has not been run yet, " + FindingText.percent(other))
+                            + ". From " + from + ". More are being run.");
+        }
+    }
+
+    private Observations earlier() {
+        return Observations.of(given.earlier().stream().map(this::observation).toList());
     }
 
     private Session session(List<Observation> found, Library library, Pairs pairs) {
         Session session = new Session(casework, library, who, pairs);
         shop.on(session);
-        session.earlier(
-                Observations.of(given.earlier().stream().map(this::observation).toList()));
+        session.earlier(earlier());
         found.forEach(session::learn);
         return session;
     }
@@ -121,14 +163,22 @@ final class CaseDiagnosis {
     }
 
     private void makeSense(List<Observation> found, Library library) {
+        nonsense(found, library)
+                .forEach((i, why) -> given.found().get(i).answer().problem(why, ""));
+        check();
+    }
+
+    /** What makes no sense whatever the cause, by place, and why. */
+    private Map<Integer, String> nonsense(List<Observation> found, Library library) {
+        Map<Integer, String> nonsense = new TreeMap<>();
         for (int i = 0; i < found.size(); i++) {
             try {
                 Answers.sensible(casework.asking(found.get(i).about()).orElseThrow(), found.get(i), library);
             } catch (Answers.NotAnAnswer e) {
-                given.found().get(i).answer().problem(e.getMessage(), "");
+                nonsense.put(i, e.getMessage());
             }
         }
-        check();
+        return nonsense;
     }
 
     private void check() {

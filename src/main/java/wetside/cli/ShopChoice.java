@@ -16,6 +16,7 @@ import wetside.department.Ledger;
 import wetside.department.Practice;
 import wetside.diagnosis.learning.Experience;
 import wetside.machine.Machine;
+import wetside.diagnosis.Library;
 import wetside.shop.Outcomes;
 import wetside.shop.Shop;
 import wetside.shop.ShopTrouble;
@@ -75,9 +76,13 @@ final class ShopChoice {
 
     void on(Session session) {
         if (experience != null) {
-            int month = Practice.month(Instant.now());
-            session.rates(library -> experience.applied(library, month));
+            session.rates(this::on);
         }
+    }
+
+    /** The causes of a library as often as here. */
+    Library on(Library library) {
+        return experience == null ? library : experience.applied(library, Practice.month(Instant.now()));
     }
 
     /** Whose rates these are, where a shop was named. */

@@ -2,6 +2,9 @@ package wetside.cli;
 
 import java.io.IOException;
 import java.util.Collection;
+import java.util.Optional;
+import java.util.function.Supplier;
+import wetside.casework.Begun;
 import wetside.casework.Casework;
 import wetside.casework.LibraryBuild;
 import wetside.casework.LibraryKey;
@@ -9,6 +12,7 @@ import wetside.casework.LibraryStore;
 import wetside.casework.ProgramCode;
 import wetside.casework.Signing;
 import wetside.diagnosis.Library;
+import wetside.diagnosis.Observations;
 import wetside.run.Draws;
 
 /** A bar on the error stream while signatures are computed; silent once somebody types. */
@@ -36,15 +40,26 @@ final class SigningBar implements Signing.Watcher {
         return signing;
     }
 
-    /** The first look, a bar in view. */
+    /** A first look at the causes that happen most often, a bar in view. */
+    Optional<Begun> begin(Collection<String> readings, Observations earlier) {
+        LibraryBuild looking = signing.looking(readings);
+        long runs = (long) Draws.BLOCK * (1 + looking.begins());
+        return inView(looking, runs, () -> looking.begin(earlier));
+    }
+
+    /** A first look at all causes, a bar in view. */
     Library look(Collection<String> readings) {
         LibraryBuild looking = signing.looking(readings);
-        Progress bar = new Progress(console, "First look", looking::done, looking.total(Draws.BLOCK));
+        return inView(looking, looking.total(Draws.BLOCK), () -> signing.look(looking));
+    }
+
+    private <T> T inView(LibraryBuild looking, long runs, Supplier<T> look) {
+        Progress bar = new Progress(console, "First look", looking::done, runs);
         if (console.isWatched()) {
             bar.start();
         }
         try {
-            return signing.look(looking);
+            return look.get();
         } finally {
             bar.stop();
         }
