@@ -92,6 +92,33 @@ class LibraryBuildTest {
         }
     }
 
+    /** What is not run in a first look counts as something else: nothing is believed for want of rivals. */
+    @Test
+    void aFirstLookIsAboutWhatHappensMostOften() {
+        Casework some = casework.reading(List.of("pump gauge at rest, cold"));
+        LibraryBuild looking = new LibraryBuild(some, 1, false);
+        Begun often = looking.begin(Observations.none()).orElseThrow();
+        int all = casework.candidates().size();
+        assertThat(often.causes()).isEqualTo(looking.begins() + 1).isLessThan(all * 2 / 3);
+        assertThat(looking.done()).isEqualTo(8L * often.causes());
+        double least = often.casework().candidates().stream()
+                .skip(1)
+                .mapToDouble(c -> c.cause().weight())
+                .min()
+                .orElseThrow();
+        assertThat(casework.candidates().stream().filter(c -> c.cause().weight() > least))
+                .as("none that is left out happens more often")
+                .allMatch(c -> often.casework().candidates().contains(c));
+        Posterior nothing = often.inference().posterior(Observations.none());
+        assertThat(nothing.share(nothing.somethingElse())).isBetween(0.12, 0.25);
+        Library whole = new LibraryBuild(some, 1, false).glance();
+        for (int c = 0; c < often.causes(); c++) {
+            String cause = often.casework().candidates().get(c).cause().id();
+            assertThat(often.inference().library().signatures().rows(c))
+                    .isEqualTo(whole.signatures().rows(whole.cause(cause)));
+        }
+    }
+
     private static long causesOf(Library library) {
         Signatures s = library.signatures();
         return java.util.stream.IntStream.range(0, s.causes())
