@@ -33,7 +33,9 @@ final class VerdictJson {
         Map<String, Object> policies = new LinkedHashMap<>();
         if (!verdict.played().isEmpty()) {
             verdict.policies().forEach(p -> policies.put(p.word(), policy(p)));
-            m.put("calibration", calibration());
+            m.put("calibration", calibration(verdict.calibration(Policy.PLAN), verdict.limit(Policy.PLAN)));
+            m.put("calibrationAtEnd", calibration(verdict.calibrationAtEnd(Policy.PLAN), verdict.limitAtEnd(Policy.PLAN)));
+            m.put("two", two());
         }
         m.put("policies", policies);
         m.put("notPlayed", verdict.notPlayed().stream().map(this::notPlayed).toList());
@@ -76,11 +78,18 @@ final class VerdictJson {
         return m;
     }
 
-    private Map<String, Object> calibration() {
-        Calibration c = verdict.calibration(Policy.PLAN);
+    private Map<String, Object> two() {
+        Verdict.Two two = verdict.two(Policy.PLAN);
+        Map<String, Object> m = new LinkedHashMap<>();
+        m.put("said", Json.number(two.said()));
+        m.put("were", Json.number(two.were()));
+        return m;
+    }
+
+    private static Map<String, Object> calibration(Calibration c, double limit) {
         Map<String, Object> m = new LinkedHashMap<>();
         m.put("error", Json.number(c.error()));
-        m.put("limit", Json.number(verdict.limit(Policy.PLAN)));
+        m.put("limit", Json.number(limit));
         List<Map<String, Object>> bins = new ArrayList<>();
         for (Calibration.Bin b : c.bins()) {
             Map<String, Object> bin = new LinkedHashMap<>();
@@ -151,6 +160,7 @@ final class VerdictJson {
         m.put("share", Json.number(b.top()));
         m.put("placeOfTruth", b.rank());
         m.put("shareOfTruth", Json.number(b.ofTruth()));
+        m.put("shareOfTwo", Json.number(b.two()));
         return m;
     }
 }

@@ -127,6 +127,19 @@ final class VerdictText {
                                 + " under %.3f",
                         end.error(),
                         verdict.limitAtEnd(Policy.PLAN)));
+        two();
+    }
+
+    /** Of no use where every job has one cause: whoever thinks of two at all thinks of them too often then. */
+    private void two() {
+        Verdict.Two two = verdict.two(Policy.PLAN);
+        if (two.were() > 0) {
+            console.text(
+                    "  ",
+                    "two causes at once: held to be in " + FindingText.percent(two.said())
+                            + " of jobs when asking first gave way to doing, were in "
+                            + FindingText.percent(two.were()));
+        }
     }
 
     private static String honest(Verdict verdict) {

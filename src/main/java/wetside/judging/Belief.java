@@ -15,6 +15,7 @@ import wetside.diagnosis.inference.Posterior;
  * @param ofTruth  share of the truth
  * @param brier    sum over causes of (share - 1 if true)², 0 to 2
  * @param covered  whether the causes that together hold 90 % contain it
+ * @param two      share of all pairs of causes together
  */
 public record Belief(
         String told,
@@ -24,7 +25,8 @@ public record Belief(
         boolean repair,
         double ofTruth,
         double brier,
-        boolean covered) {
+        boolean covered,
+        double two) {
     private static final double CREDIBLE = 0.9;
 
     /** A pair that was not among those run. */
@@ -58,7 +60,15 @@ public record Belief(
                         && mends(posterior.library().causes().get(best.position()), posterior, truth),
                 hidden.share(),
                 brier,
-                before < CREDIBLE);
+                before < CREDIBLE,
+                two(ranking));
+    }
+
+    private static double two(List<Posterior.Ranked> ranking) {
+        return ranking.stream()
+                .filter(r -> Cause.each(r.id()).length > 1)
+                .mapToDouble(Posterior.Ranked::share)
+                .sum();
     }
 
     private static String id(Posterior posterior, List<Integer> truth) {

@@ -87,7 +87,11 @@ public final class Verdict {
     }
 
     private static boolean isSingle(Job job) {
-        return !isHealthy(job) && !job.sort().equals(Jobs.TWO);
+        return !isHealthy(job) && !isTwo(job);
+    }
+
+    private static boolean isTwo(Job job) {
+        return job.sort().equals(Jobs.TWO);
     }
 
     /** Share of machines with nothing wrong at which something was done. */
@@ -104,6 +108,24 @@ public final class Verdict {
     public Calibration calibration(Policy policy) {
         return Calibration.of(
                 outcomes(policy, job -> true).stream().map(Outcome::first).toList());
+    }
+
+    /**
+     * Whether two causes are thought of as often as they are there.
+     *
+     * @param said mean share of all pairs together when asking first gave way to doing
+     * @param were share of jobs that had two
+     */
+    public record Two(double said, double were) {}
+
+    /** How often two causes were thought of, and how often they were there. */
+    public Two two(Policy policy) {
+        double said = outcomes(policy, job -> true).stream()
+                .mapToDouble(o -> o.first().two())
+                .average()
+                .orElse(Double.NaN);
+        double were = (double) outcomes(policy, Verdict::isTwo).size() / Math.max(1, played.size());
+        return new Two(said, were);
     }
 
     public double limit(Policy policy) {

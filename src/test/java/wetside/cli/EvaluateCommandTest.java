@@ -90,6 +90,9 @@ class EvaluateCommandTest {
         broken.get("played")
                 .forEach(job -> assertThat(job.get("sort").asString()).isNotEqualTo("nothing wrong"));
         assertThat(broken.get("incomplete").asBoolean()).isFalse();
+        assertThat(broken.get("notPlayed").size()).isZero();
+        assertThat(broken.get("two").get("were").asDouble()).isZero();
+        assertThat(broken.get("calibrationAtEnd").get("error").asDouble()).isBetween(0.0, 1.0);
     }
 
     @Test
