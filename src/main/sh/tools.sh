@@ -106,3 +106,24 @@ need_tools() {
     tell_how "$what" "${packages[@]}"
     return 1
 }
+
+# Sets COMPILERS to what the virtual machine compiles with. The second compiler has paid for itself after some 25 s of
+# processor time; late_compiler starts it late, for what is done most (docs/performance.md, "Compilers").
+# shellcheck disable=SC2034
+COMPILERS=(-XX:TieredStopAtLevel=1)
+late_compiler() {
+    COMPILERS=(-XX:Tier3DelayOn=0 -XX:Tier4InvocationThreshold=50000 -XX:Tier4MinInvocationThreshold=20000
+        -XX:Tier4CompileThreshold=100000 -XX:Tier4BackEdgeThreshold=1000000)
+}
+
+# Whether a machine that comes with Wetside, or that of a case or machine file, is so large that its library takes longer:
+# told from the length of its file.
+is_large() {
+    local file="$home/machines/$1.yaml" name lines
+    if [ -f "$1" ]; then
+        file=$1
+        name=$(sed -n 's/^machine: *\([a-z0-9-]*\).*/\1/p;20q' "$1")
+        [ -n "$name" ] && file="$home/machines/$name.yaml"
+    fi
+    [ -f "$file" ] && mapfile -n 801 lines <"$file" && [ ${#lines[@]} -gt 800 ]
+}

@@ -230,6 +230,27 @@ class LauncherTest {
     }
 
     @Test
+    void theSecondCompilerIsThereForTheDiagnosisOfALargeMachine() throws Exception {
+        giveJavaAndMaven();
+        standIn("java", JAVA.replace("while", "echo \"$*\" >java.calls; while"));
+        Files.writeString(house.resolve("machines/large.yaml"), "wetside machine: 1\n".repeat(801));
+        Files.writeString(folder.resolve("job.yaml"), "wetside case: 1\nmachine: large # with two groups\n");
+        Files.writeString(folder.resolve("other.yaml"), "wetside case: 1\nmachine: one\n");
+        wetside("check");
+        assertThat(compilersOf("diagnose", "--json", "job.yaml")).contains("Tier4").doesNotContain("StopAtLevel");
+        assertThat(compilersOf("diagnose", "large")).contains("Tier4");
+        for (String few : List.of("one", "other.yaml", "missing.yaml")) {
+            assertThat(compilersOf("diagnose", few)).contains("TieredStopAtLevel=1");
+        }
+        assertThat(compilersOf("check", "large")).contains("TieredStopAtLevel=1");
+    }
+
+    private String compilersOf(String... arguments) throws Exception {
+        wetside(arguments);
+        return Files.readString(folder.resolve("java.calls"));
+    }
+
+    @Test
     void aFolderThatCannotBeWrittenIsNamed() throws Exception {
         giveJavaAndMaven();
         Files.writeString(house.resolve("target"), "a file where the folder should be");
