@@ -107,13 +107,21 @@ need_tools() {
     return 1
 }
 
-# Sets COMPILERS to what the virtual machine compiles with. The second compiler has paid for itself after some 25 s of
-# processor time; late_compiler starts it late, for what is done most (docs/performance.md, "Compilers").
+# COMPILERS is what the virtual machine compiles with. The second compiler has paid for itself after some 25 s of processor
+# time; late_compiler starts it late, for what is done most (docs/performance.md, "Compilers").
 # shellcheck disable=SC2034
 COMPILERS=(-XX:TieredStopAtLevel=1)
 late_compiler() {
     COMPILERS=(-XX:Tier3DelayOn=0 -XX:Tier4InvocationThreshold=50000 -XX:Tier4MinInvocationThreshold=20000
         -XX:Tier4CompileThreshold=100000 -XX:Tier4BackEdgeThreshold=1000000)
+}
+
+# For a whole library of what is named: the first compiler, which may join more of what it compiles, or late the second.
+library_compilers() {
+    local word
+    COMPILERS=(-XX:TieredStopAtLevel=1 -XX:C1MaxInlineSize=70 -XX:C1MaxInlineLevel=14 -XX:C1InlineStackLimit=10)
+    for word in "$@"; do is_large "$word" && late_compiler; done
+    return 0
 }
 
 # Whether a machine that comes with Wetside, or that of a case or machine file, is so large that its library takes longer:
