@@ -45,8 +45,8 @@ public record Begun(Casework casework, Inference inference) {
         double unknown = 1 - (1 - usual.somethingElse()) * weight(causes) / all;
         // where only some readings are simulated, what an owner would notice is not known
         boolean noticed = whole.simulatesAll();
-        Inference inference = Inference.of(
-                Earlier.columns(Footprint.called(part, noticed), earlier), usual.somethingElse(unknown));
+        Inference inference =
+                Inference.of(Earlier.columns(Footprint.called(part, noticed), earlier), usual.somethingElse(unknown));
         return Optional.of(new Begun(
                 whole.about(causes.stream().map(Cause::id).toList()), noticed ? inference.called() : inference));
     }

@@ -147,8 +147,8 @@ public final class Pairs {
     /** A pair that was run, told for all draws of a library. */
     private float[] told(Library library, PairSearch.Pair pair) {
         String id = pair.cause().id();
-        float[] rows =
-                Earlier.behind(library, known.get(key(pair)).rows, casework.askings().size());
+        float[] rows = Earlier.behind(
+                library, known.get(key(pair)).rows, casework.askings().size());
         Overtaken.fill(library, rows);
         int draws = library.signatures().draws(0);
         int[] nearest = donors.compute(
@@ -213,9 +213,7 @@ public final class Pairs {
 
     /** Runs those worth it one after the other, until it is stopped; gives those that can be looked at then. */
     private List<PairSearch.Pair> run(Library library, List<PairSearch.Pair> worth, BooleanSupplier stopped) {
-        return worth.stream()
-                .filter(p -> !p.run() || ran(library, p, stopped))
-                .toList();
+        return worth.stream().filter(p -> !p.run() || ran(library, p, stopped)).toList();
     }
 
     /** Runs what is missing of a pair; false when stopped on the way. */

@@ -53,6 +53,7 @@ public final class Session {
     private Inference singles;
     /** Who would call, of the library; null where others made it ready. */
     private Calls calls;
+
     private Observations observations = Observations.none();
     private Observations earlier = Observations.none();
     private Posterior alone;

@@ -41,7 +41,14 @@ final class CaseDiagnosis {
      * @param whyNot part of the name of a cause to be held against the best, or null
      */
     CaseDiagnosis(
-            Console console, CaseFile given, ShopChoice shop, Who who, DrawsChoice draws, boolean json, String whyNot) {
+            Console console,
+            CaseFile given,
+            Procedures procedures,
+            ShopChoice shop,
+            Who who,
+            DrawsChoice draws,
+            boolean json,
+            String whyNot) {
         this.shop = shop;
         this.console = console;
         this.given = given;
@@ -49,7 +56,7 @@ final class CaseDiagnosis {
         this.draws = draws;
         this.json = json;
         this.whyNot = whyNot;
-        casework = given.installed().casework(Procedures.bundled());
+        casework = given.installed().casework(procedures);
     }
 
     int tell() {
@@ -97,7 +104,8 @@ final class CaseDiagnosis {
                     who);
             firstLook(
                     session,
-                    "the " + (often.causes() - 1) + " of " + (casework.candidates().size() - 1)
+                    "the " + (often.causes() - 1) + " of "
+                            + (casework.candidates().size() - 1)
                             + " faults that happen most often, one or two machines simulated with each");
         } else {
             Library early = bar.look(readings);
@@ -115,7 +123,9 @@ final class CaseDiagnosis {
             double other = posterior.share(posterior.somethingElse());
             console.errors()
                     .println("First look: " + best.words() + ", " + FindingText.percent(best.share())
-                            + (other < ELSE ? "" : "; something else, or what has not been run yet, " + FindingText.percent(other))
+                            + (other < ELSE
+                                    ? ""
+                                    : "; something else, or what has not been run yet, " + FindingText.percent(other))
                             + ". From " + from + ". More are being run.");
         }
     }

@@ -3,12 +3,14 @@ package wetside.cli;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.concurrent.Callable;
+import java.util.concurrent.CompletableFuture;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import wetside.casework.CaseFile;
 import wetside.casework.Installed;
+import wetside.casework.ProgramCode;
 import wetside.diagnosis.Who;
 import wetside.machine.Node;
 import wetside.machine.Wording;
@@ -70,6 +72,12 @@ final class DiagnoseCommand implements Callable<Integer> {
                     + MOST_DRAWS + ", not " + draws.number());
         }
         Who said = People.of(who, null);
+        // beside the reading of the machine: neither needs the other
+        CompletableFuture<Procedures> procedures = CompletableFuture.supplyAsync(() -> {
+            Procedures read = Procedures.bundled();
+            ProgramCode.sum();
+            return read;
+        });
         Path file = Path.of(subject);
         if (Files.isRegularFile(file) && Node.read(file).has("wetside case")) {
             if (!choice.given().isEmpty()) {
@@ -77,7 +85,7 @@ final class DiagnoseCommand implements Callable<Integer> {
             }
             CaseFile given = CaseFile.read(file);
             shop.read(given.installed().machine());
-            return new CaseDiagnosis(console, given, shop, said, draws, json, whyNot).tell();
+            return new CaseDiagnosis(console, given, procedures.join(), shop, said, draws, json, whyNot).tell();
         }
         if (whyNot != null) {
             throw new BadArgument("--why-not goes with a case file; in the talk, type: why not " + whyNot);
@@ -87,7 +95,7 @@ final class DiagnoseCommand implements Callable<Integer> {
         return new Dialogue(
                         console,
                         installed,
-                        installed.casework(Procedures.bundled()),
+                        installed.casework(procedures.join()),
                         shop,
                         said == null ? Who.OWNER : said,
                         draws,

@@ -105,10 +105,7 @@ final class YamlText {
         boolean quoted = scalar.getScalarStyle() != ScalarStyle.PLAIN;
         boolean nothing = !quoted && (value.isEmpty() || value.equals("~") || value.equals("null"));
         Problems.Mark mark = mark(scalar);
-        return nothing
-                ? Node.nothing(problems, mark, name)
-                : Node.scalar(
-                        problems, mark, name, onOneLine(value));
+        return nothing ? Node.nothing(problems, mark, name) : Node.scalar(problems, mark, name, onOneLine(value));
     }
 
     /** White space of any length is one blank; looked for first, because most texts have none to change. */

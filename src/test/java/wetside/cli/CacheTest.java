@@ -97,7 +97,9 @@ class CacheTest {
 
     private static Path pairs(Path cache) throws IOException {
         try (Stream<Path> files = Files.list(cache)) {
-            return files.filter(f -> f.toString().endsWith(".pairs")).findFirst().orElseThrow();
+            return files.filter(f -> f.toString().endsWith(".pairs"))
+                    .findFirst()
+                    .orElseThrow();
         }
     }
 

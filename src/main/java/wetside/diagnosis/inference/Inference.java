@@ -16,20 +16,14 @@ public final class Inference {
     private final Pool pool;
     private final Layout layout;
     /** By what was called about, then by cause. */
-    private final Map<Optional<Readings.Complaint>, AtomicReferenceArray<double[]>> weights =
-            new ConcurrentHashMap<>();
+    private final Map<Optional<Readings.Complaint>, AtomicReferenceArray<double[]>> weights = new ConcurrentHashMap<>();
     /** Null where whoever has a cause is as likely to call. */
     private final Calls calls;
     /** As it was made ready last after a repair: every answer until the next repair finds it so. */
     private volatile Asked asked;
 
     private Inference(Library library, Assumptions assumptions) {
-        this(
-                library,
-                assumptions,
-                Pool.of(library),
-                new Layout(library.questions()),
-                null);
+        this(library, assumptions, Pool.of(library), new Layout(library.questions()), null);
     }
 
     private Inference(Library library, Assumptions assumptions, Pool pool, Layout layout, Calls calls) {
@@ -41,12 +35,7 @@ public final class Inference {
     }
 
     private Inference(Library library, Inference same) {
-        this(
-                library,
-                same.assumptions,
-                same.pool,
-                same.layout,
-                same.calls == null ? null : same.calls.of(library));
+        this(library, same.assumptions, same.pool, same.layout, same.calls == null ? null : same.calls.of(library));
         int causes = library.causes().size();
         int known = Math.min(causes, same.library.causes().size());
         same.weights.forEach((complaint, byCause) -> {
@@ -84,9 +73,7 @@ public final class Inference {
 
     /** The same with what is known already of who calls. */
     public Inference called(Calls known) {
-        return known.isOf(library)
-                ? new Inference(library, assumptions, pool, layout, known.of(library))
-                : called();
+        return known.isOf(library) ? new Inference(library, assumptions, pool, layout, known.of(library)) : called();
     }
 
     /** With further causes behind those there are; what readings can be at all stays as it was. */
