@@ -237,7 +237,9 @@ class LauncherTest {
         Files.writeString(folder.resolve("job.yaml"), "wetside case: 1\nmachine: large # with two groups\n");
         Files.writeString(folder.resolve("other.yaml"), "wetside case: 1\nmachine: one\n");
         wetside("check");
-        assertThat(compilersOf("diagnose", "--json", "job.yaml")).contains("Tier4").doesNotContain("StopAtLevel");
+        assertThat(compilersOf("diagnose", "--json", "job.yaml"))
+                .contains("Tier4")
+                .doesNotContain("StopAtLevel");
         assertThat(compilersOf("diagnose", "large")).contains("Tier4");
         for (String few : List.of("one", "other.yaml", "missing.yaml")) {
             assertThat(compilersOf("diagnose", few)).contains("TieredStopAtLevel=1");
