@@ -15,6 +15,8 @@ public final class TwinFailed extends IllegalStateException {
     /** What an exception has to say, and its sort where it is not one of these. */
     public static String said(RuntimeException why) {
         String sort = why.getClass().getSimpleName();
-        return why instanceof TwinFailed ? why.getMessage() : why.getMessage() == null ? sort : sort + ": " + why.getMessage();
+        return why instanceof TwinFailed
+                ? why.getMessage()
+                : why.getMessage() == null ? sort : sort + ": " + why.getMessage();
     }
 }

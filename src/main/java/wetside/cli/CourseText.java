@@ -25,7 +25,8 @@ final class CourseText {
     static String line(Verdict.Played p, Casework casework) {
         Outcome o = p.outcomes().get(Policy.PLAN);
         Belief b = o.last();
-        return "job " + p.job().number() + ": " + truth(p.job().truth(), casework) + " (" + FindingText.percent(b.ofTruth())
+        return "job " + p.job().number() + ": " + truth(p.job().truth(), casework) + " ("
+                + FindingText.percent(b.ofTruth())
                 + ", place " + b.rank() + "); first stood " + b.told() + " (" + FindingText.percent(b.top()) + ")"
                 + (o.wrongParts() > 0 ? "; parts fitted in vain: " + o.wrongParts() : "")
                 + (o.handedOver() ? "; handed over" : "");

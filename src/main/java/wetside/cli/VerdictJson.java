@@ -34,7 +34,9 @@ final class VerdictJson {
         if (!verdict.played().isEmpty()) {
             verdict.policies().forEach(p -> policies.put(p.word(), policy(p)));
             m.put("calibration", calibration(verdict.calibration(Policy.PLAN), verdict.limit(Policy.PLAN)));
-            m.put("calibrationAtEnd", calibration(verdict.calibrationAtEnd(Policy.PLAN), verdict.limitAtEnd(Policy.PLAN)));
+            m.put(
+                    "calibrationAtEnd",
+                    calibration(verdict.calibrationAtEnd(Policy.PLAN), verdict.limitAtEnd(Policy.PLAN)));
             m.put("two", two());
         }
         m.put("policies", policies);

@@ -23,9 +23,8 @@ final class VerdictSummary {
         table.row("", "jobs", "first", "first 3", "false alarms", "covered", "calibration", "cost", "min");
         judged.stream().filter(j -> j.jobs() > 0).forEach(j -> row(table, j));
         table.print(console, "  ");
-        long missing = judged.stream()
-                .mapToLong(j -> j.verdict().notPlayed().size())
-                .sum();
+        long missing =
+                judged.stream().mapToLong(j -> j.verdict().notPlayed().size()).sum();
         if (missing > 0) {
             console.line("  NOT PLAYED: " + missing + (missing == 1 ? " job" : " jobs") + ", named above");
         }

@@ -50,8 +50,10 @@ final class VerdictText {
         if (all.isEmpty()) {
             return;
         }
-        console.text("", "NOT PLAYED: " + all.size() + (all.size() == 1 ? " job" : " jobs")
-                + ", left out for every policy alike, because something of ours failed");
+        console.text(
+                "",
+                "NOT PLAYED: " + all.size() + (all.size() == 1 ? " job" : " jobs")
+                        + ", left out for every policy alike, because something of ours failed");
         for (NotPlayed n : all) {
             console.text("  ", CourseText.line(n, judged.casework()));
         }
@@ -188,14 +190,15 @@ final class VerdictText {
                         .toList();
         List<String> notes = new ArrayList<>();
         notes.add(FindingText.heading(judged.installed()) + "; "
-                + verdict.played().size() + " jobs");
+                + verdict.played().size() + " jobs, seed " + judged.seed()
+                + (judged.isFailed() ? ", NOT PLAYED: " + verdict.notPlayed().size() : ""));
         if (!verdict.played().isEmpty()) {
             Tally one = verdict.singles(Policy.PLAN);
             notes.add("one cause: first in the end " + FindingText.percent(one.first()) + ", among the first three "
                     + FindingText.percent(one.three()));
             for (Policy p : verdict.policies()) {
                 notes.add(p.word() + ": " + whole(verdict.tally(p).cost()) + " a job"
-                        + (p == Policy.PLAN ? "" : "; ours costs " + ratio(verdict.ratio(p)) + " of that"));
+                        + (p == Policy.PLAN ? "" : ", ours " + ratio(verdict.ratio(p)) + " of it"));
             }
             notes.add(honest(verdict));
         }

@@ -7,7 +7,10 @@ import java.util.Locale;
 public final class ReliabilityChart {
     private static final double SIDE = 320;
     private static final double LEFT = 64;
-    private static final double TOP = 56;
+    private static final double TOP = 80;
+    private static final double LINE = 19;
+    private static final double GAP = 5;
+    private static final String LEGEND = "Each dot with its 95 % interval; on the broken line it is honest.";
 
     private ReliabilityChart() {}
 
@@ -28,8 +31,12 @@ public final class ReliabilityChart {
      */
     public static String svg(String title, List<Point> points, List<String> notes) {
         double width = LEFT + SIDE + 420;
-        Svg svg = new Svg(width, TOP + SIDE + 60, title, described(points));
-        svg.rect(0, 0, width, TOP + SIDE + 60, Look.SHEET);
+        List<List<String>> beside =
+                notes.stream().map(n -> Svg.wrapped(n, Look.NAME, 370)).toList();
+        double lines = beside.stream().mapToInt(List::size).sum();
+        double height = Math.max(TOP + SIDE + 80, TOP + LINE * lines + GAP * notes.size() + 24);
+        Svg svg = new Svg(width, height, title, described(points));
+        svg.rect(0, 0, width, height, Look.SHEET);
         svg.text(20, 32, "start", Look.TITLE, 600, Look.INK, title);
         for (int i = 0; i <= 5; i++) {
             double share = i / 5.0;
@@ -38,8 +45,10 @@ public final class ReliabilityChart {
             svg.text(x(share), y(0) + 20, "middle", Look.LABEL, 400, Look.INK2, percent(share));
         }
         svg.line(x(0), y(0), x(1), y(1), Look.EDGE, 1.2, "5 4");
-        svg.text(LEFT + SIDE / 2, y(0) + 42, "middle", Look.LABEL, 500, Look.INK2, "said");
-        svg.text(LEFT, TOP - 8, "start", Look.LABEL, 500, Look.INK2, "right");
+        svg.text(LEFT + SIDE / 2, y(0) + 42, "middle", Look.LABEL, 500, Look.INK2, "share said of what stands first");
+        svg.text(20, y(0) + 64, "start", Look.LABEL, 400, Look.INK2, LEGEND);
+        svg.text(LEFT, TOP - 28, "start", Look.LABEL, 500, Look.INK2, "was right");
+        svg.text(LEFT - 8, TOP - 10, "end", Look.LABEL, 400, Look.INK2, "jobs");
         for (Point p : points) {
             svg.line(x(p.confidence), y(p.low), x(p.confidence), y(p.high), Look.INK3, 1.4, "");
             svg.raw(
@@ -48,14 +57,15 @@ public final class ReliabilityChart {
                     y(p.right),
                     Math.min(9, 3 + Math.sqrt(p.n) / 2),
                     Theme.LIGHT.of(Theme.Token.ENAMEL));
+            svg.text(x(p.confidence), TOP - 10, "middle", Look.LABEL, 400, Look.INK2, "" + p.n);
         }
         double at = TOP + 12;
-        for (String note : notes) {
-            for (String line : Svg.wrapped(note, Look.NAME, 370)) {
+        for (List<String> note : beside) {
+            for (String line : note) {
                 svg.text(LEFT + SIDE + 36, at, "start", Look.NAME, 400, Look.INK, line);
-                at += 19;
+                at += LINE;
             }
-            at += 5;
+            at += GAP;
         }
         return svg.end();
     }

@@ -237,8 +237,8 @@ final class Jobs {
         }
         double own = Math.hypot(number.sd(), number.relative() * value);
         double twin = world.offset() * number.discrepancy() * value;
-        SplittableRandom alike =
-                new SplittableRandom(telling ^ library.questions().get(q).reporter().hashCode());
+        SplittableRandom alike = new SplittableRandom(
+                telling ^ library.questions().get(q).reporter().hashCode());
         double off = Math.sqrt(1 - world.common()) * gauss(random) + Math.sqrt(world.common()) * gauss(alike);
         return Observation.number(id, value + own * gauss(random) + twin * off);
     }

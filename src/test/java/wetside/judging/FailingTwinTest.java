@@ -52,9 +52,10 @@ class FailingTwinTest {
         Verdict whole = played(sound, World.USUAL.healthy(0));
         Verdict some = played(Mistaken.of(sound, BURNT), World.USUAL.healthy(0));
         assertThat(whole.notPlayed()).isEmpty();
-        assertThat(some.notPlayed()).isNotEmpty().allSatisfy(n -> assertThat(n.reason())
-                .startsWith("the twin failed: ")
-                .contains(BURNT, "NaN"));
+        assertThat(some.notPlayed())
+                .isNotEmpty()
+                .allSatisfy(n ->
+                        assertThat(n.reason()).startsWith("the twin failed: ").contains(BURNT, "NaN"));
         assertThat(some.notPlayed()).anySatisfy(n -> {
             assertThat(has(n)).isTrue();
             assertThat(n.by()).isEmpty();
