@@ -93,11 +93,10 @@ public final class Asking {
      */
     private static String sharing(Procedure p) {
         String quantity = p.answer().isNumber() ? p.reading().quantity() : "";
-        String taken =
-                switch (p.reading().take()) {
-                    case LAST, HIGHEST, LOWEST, MEAN -> "value";
-                    case CHANGE, TOTAL, UNTIL_ABOVE, SHARE_ABOVE -> p.reading().take().name();
-                };
+        String taken = switch (p.reading().take()) {
+            case LAST, HIGHEST, LOWEST, MEAN -> "value";
+            case CHANGE, TOTAL, UNTIL_ABOVE, SHARE_ABOVE -> p.reading().take().name();
+        };
         return quantity.isEmpty() ? p.id() : quantity + " " + taken;
     }
 

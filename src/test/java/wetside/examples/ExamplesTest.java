@@ -96,9 +96,8 @@ class ExamplesTest {
     }
 
     private static Library closer(Casework casework, Library library, List<Integer> causes) {
-        Casework some = casework.about(causes.stream()
-                .map(c -> library.causes().get(c).id())
-                .toList());
+        Casework some = casework.about(
+                causes.stream().map(c -> library.causes().get(c).id()).toList());
         Library close = new LibraryBuild(some, Runtime.getRuntime().availableProcessors(), true)
                 .upTo(CLOSER, some.empty(), l -> {});
         Signatures sharper = library.signatures();

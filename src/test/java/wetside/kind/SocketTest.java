@@ -16,15 +16,22 @@ class SocketTest {
 
     private static Fault fault(String name) {
         return new Socket()
-                .faults().stream().filter(f -> f.name().equals(name)).findFirst().orElseThrow();
+                .faults().stream()
+                        .filter(f -> f.name().equals(name))
+                        .findFirst()
+                        .orElseThrow();
     }
 
     @ParameterizedTest
     @ValueSource(doubles = {209, 221, 230, 239, 251})
     void whereverWithinItsToleranceAHouseLies(double volts) {
         for (double severity = 0; severity <= 1; severity += 0.25) {
-            double low = fault("low voltage").on(socket(volts), socket(230), severity).get(Socket.VOLTAGE);
-            double high = fault("high voltage").on(socket(volts), socket(230), severity).get(Socket.VOLTAGE);
+            double low = fault("low voltage")
+                    .on(socket(volts), socket(230), severity)
+                    .get(Socket.VOLTAGE);
+            double high = fault("high voltage")
+                    .on(socket(volts), socket(230), severity)
+                    .get(Socket.VOLTAGE);
             assertThat(low).isLessThanOrEqualTo(230 * (1 - ALLOWED));
             assertThat(high).isGreaterThanOrEqualTo(230 * (1 + ALLOWED) - 1e-9);
         }

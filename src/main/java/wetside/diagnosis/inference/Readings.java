@@ -60,8 +60,7 @@ final class Readings {
                 case NUMBER -> numbers.add(observation);
                 case CHOICE -> {
                     Question asked = library.questions().get(library.question(observation.about()));
-                    byErrors
-                            .computeIfAbsent(asked.reporter(), key -> new ArrayList<>())
+                    byErrors.computeIfAbsent(asked.reporter(), key -> new ArrayList<>())
                             .add(report(library, pool, observation));
                 }
                 case UNKNOWN -> library.question(observation.about());
@@ -214,7 +213,8 @@ final class Readings {
         }
         for (List<Report> group : reports) {
             Map<String, List<Report>> byThing = new LinkedHashMap<>();
-            group.forEach(r -> byThing.computeIfAbsent(r.thing(), key -> new ArrayList<>()).add(r));
+            group.forEach(r ->
+                    byThing.computeIfAbsent(r.thing(), key -> new ArrayList<>()).add(r));
             for (List<Report> same : byThing.values()) {
                 log += Math.log(Reporter.broad(same));
             }

@@ -85,8 +85,7 @@ final class Reporter {
     /** The answers of several people, by what the machine has. */
     private double heard(List<Report> same, int word) {
         Map<String, List<Report>> byPerson = new LinkedHashMap<>();
-        same.forEach(r -> byPerson
-                .computeIfAbsent(r.observation().by(), k -> new ArrayList<>())
+        same.forEach(r -> byPerson.computeIfAbsent(r.observation().by(), k -> new ArrayList<>())
                 .add(r));
         double likelihood = 1;
         for (List<Report> person : byPerson.values()) {
@@ -102,7 +101,10 @@ final class Reporter {
         Map<String, Witness> byPerson = new LinkedHashMap<>();
         for (Report r : group) {
             byPerson.computeIfAbsent(r.observation().by(), k -> new Witness())
-                    .says(r, (int) rows[from + r.question()] == r.option(), r.choice().doubt());
+                    .says(
+                            r,
+                            (int) rows[from + r.question()] == r.option(),
+                            r.choice().doubt());
         }
         return byPerson.values().stream()
                 .mapToDouble(w -> w.likelihood(sameMind))
