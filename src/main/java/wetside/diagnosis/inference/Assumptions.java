@@ -4,10 +4,10 @@ package wetside.diagnosis.inference;
  * What the inference takes for granted about people, instruments and its own ignorance.
  *
  * @param somethingElse prior share of causes the library does not know
- * @param mostOdds the most by which one number may move the odds between two causes, because a gauge can be misread;
- *     approached within a factor of five, as one number also changes how the others are weighed
+ * @param mostOdds the most by which one number may move the odds between two causes, however fine the instrument, because no
+ *     twin is that exact; approached within a factor of ten, as one number also changes how the others are weighed
  * @param sameMind how much of a reporter's error is shared between answers about the same thing, 0 to 1
- * @param slip probability that a number turns out to be anything at all, used when outcomes are foreseen
+ * @param slip probability that a number turns out to be anything at all
  * @param smoothing how far draws are smoothed into a density, in units of the usual rule: 0 is the plain kernel sum,
  *     infinity one normal distribution per heap
  * @param fewest what words say of the draws, and so of numbers, is believed as long as so many draws speak; below that the
@@ -23,7 +23,7 @@ public record Assumptions(
         double separation,
         double fewest) {
     /** The shipped assumptions. */
-    public static final Assumptions USUAL = new Assumptions(0.02, 300, 0.9, 0.02, 0.8, 4, 8);
+    public static final Assumptions USUAL = new Assumptions(0.02, 1000, 0.9, 0.02, 0.8, 4, 8);
 
     /** No catch-all, no misreading, plain sums over draws: textbook inference, for checking against textbooks. */
     public static final Assumptions TEXTBOOK =

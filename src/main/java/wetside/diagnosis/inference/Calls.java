@@ -25,7 +25,7 @@ public final class Calls {
     /** One in so many calls about what strikes nobody: found when somebody looked for something else. */
     private static final double BY_CHANCE = 0.05;
 
-    /** What everything pulls, striking or not: assumed. Among thirty things as much as one that strikes much. */
+    /** What everything on a machine that works pulls, striking or not: assumed. Among thirty things as much as one that strikes much. */
     private static final double ANYTHING = 0.1;
 
     /** Standard deviations that nobody notices, and those from which on nothing strikes more. */
@@ -196,39 +196,52 @@ public final class Calls {
 
     /**
      * What each draw of a cause counts: those that somebody would call about count more, 1 on average; and by how likely
-     * they would call about this, 1 being any one thing as likely as another:
+     * they would call about this, 1 being any one thing as likely as another. Who calls about a fault calls because something
+     * strikes, and then about what does, or by chance, and then about anything, so that it cannot be likelier to hear of
+     * what is as it should be than to be called by chance:
      *
-     * <pre>n P(q) = n (g + pull_q^2) / (n g + SUM_j pull_j^2),   pull = what strikes beyond what nobody notices</pre>
+     * <pre>n P(called, q) = b + (P(called) - b) n pull_q^2 / SUM_j pull_j^2,   pull = what strikes beyond what nobody notices</pre>
      *
-     * Machines that work have readings that strike as well, and it is those that are called about.
+     * with b the share called about by chance. Of a machine that works some are only unsure, and what strikes there is chance:
+     *
+     * <pre>n P(q) = n (g + pull_q^2) / (n g + SUM_j pull_j^2)</pre>
      */
     double[] weights(int cause, Optional<Readings.Complaint> complaint) {
-        double[] weights = chances(cause).clone();
-        double mean = Arrays.stream(weights).average().orElse(1);
+        double[] chances = chances(cause);
+        double mean = Arrays.stream(chances).average().orElse(1);
+        double[] weights = new double[chances.length];
         for (int k = 0; k < weights.length; k++) {
+            double chance = chances[k];
             int draw = k;
-            weights[k] *= complaint.map(c -> choice(cause, draw, c)).orElse(1.0) / mean;
+            weights[k] =
+                    complaint.map(c -> told(cause, draw, chance, c)).orElse(chance) / mean;
         }
         return weights;
     }
 
-    private double choice(int cause, int draw, Readings.Complaint complaint) {
-        Signatures s = library.signatures();
-        int n = 0;
+    private double told(int cause, int draw, double chance, Readings.Complaint complaint) {
+        double n = 0;
         double others = 0;
+        boolean known = draw < library.signatures().draws(0);
         for (int q = 0; q < seen.length; q++) {
             if (seen[q]) {
                 n++;
-                others += q == complaint.question() || draw >= s.draws(0)
-                        ? 0
-                        : pull(
-                                cause == 0
-                                        ? oddness(q, s.value(0, draw, q))
-                                        : strikes(q, s.value(cause, draw, q), s.value(0, draw, q)));
+                others += q == complaint.question() || !known ? 0 : pull(strikes(cause, draw, q));
             }
         }
         double here = pull(oddness(complaint.question(), complaint.value()));
-        return n * (ANYTHING + here) / (n * ANYTHING + here + others);
+        if (cause == 0 || !known) {
+            return chance * n * (ANYTHING + here) / (n * ANYTHING + here + others);
+        }
+        return BY_CHANCE + (here > 0 ? (chance - BY_CHANCE) * n * here / (here + others) : 0);
+    }
+
+    /** How much a reading of a draw strikes; of a machine that works, how odd it is. */
+    private double strikes(int cause, int draw, int q) {
+        Signatures s = library.signatures();
+        return cause == 0
+                ? oddness(q, s.value(0, draw, q))
+                : strikes(q, s.value(cause, draw, q), s.value(0, draw, q));
     }
 
     private static double pull(double strikes) {

@@ -174,8 +174,10 @@ final class Readings {
         value[i] = observation.value();
         double finest = FINEST * pool.sd(question[i]);
         variance[i] = Math.max(number.variance(value[i]), finest * finest);
-        logFloor[i] = -Normal.LOG_ROOT_TWO_PI - 0.5 * Math.log(variance[i]) - Math.log(assumptions.mostOdds());
-        logBroad[i] = Shares.logAdd(pool.logDensity(question[i], value[i], variance[i]), logFloor[i]);
+        double logPeak = -Normal.LOG_ROOT_TWO_PI - 0.5 * Math.log(variance[i]);
+        double logAnything = pool.logDensity(question[i], value[i], variance[i]);
+        logFloor[i] = Math.max(Math.log(assumptions.slip()) + logAnything, logPeak - Math.log(assumptions.mostOdds()));
+        logBroad[i] = Shares.logAdd(logAnything, logFloor[i]);
     }
 
     private static Report report(Library library, Pool pool, Observation observation) {

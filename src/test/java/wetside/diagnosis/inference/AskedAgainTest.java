@@ -46,7 +46,11 @@ class AskedAgainTest {
     }
 
     private static Posterior withPairs(Posterior singles) {
-        List<PairSearch.Pair> pairs = new PairSearch(singles, 0.1).best(5);
+        return withPairs(singles, 0.1);
+    }
+
+    private static Posterior withPairs(Posterior singles, double share) {
+        List<PairSearch.Pair> pairs = new PairSearch(singles, share).best(5);
         float[][] rows =
                 pairs.stream().map(p -> PairRows.of(singles).of(p, null)).toArray(float[][]::new);
         return singles.beside(singles.library()
@@ -105,7 +109,7 @@ class AskedAgainTest {
         int y1 = alone.library().question("y1");
         InPlay single = InPlay.of(alone);
         assertThat(single.foresee(y1).bits(single)).isLessThan(0.01);
-        Posterior pairs = withPairs(singles(before, vain, Observation.number("y2", 4)));
+        Posterior pairs = withPairs(singles(before, vain, Observation.number("y2", 4)), 0.03);
         InPlay together = InPlay.of(pairs);
         assertThat(pairs.share("a + b")).isBetween(0.02, 0.98);
         assertThat(together.foresee(y1).bits(together))

@@ -76,6 +76,20 @@ class CallsTest {
         assertThat(share(called, gauge.complaint(), "healthy")).isGreaterThan(share(called, gauge, "healthy"));
     }
 
+    /** Who calls about a fault calls about what strikes; about what is as it should be one in twenty at most, by chance. */
+    @Test
+    void aReadingAsItShouldBeIsCalledAboutByChanceOnly() {
+        Readings.Complaint sound = new Readings.Complaint(0, 9);
+        Readings.Complaint puddle = new Readings.Complaint(1, 0);
+        double called = calls.chance(2);
+        double[] leak = calls.weights(2, java.util.Optional.of(sound));
+        assertThat(leak).as("by chance, about any").containsOnly(0.05 / called);
+        assertThat(calls.weights(2, java.util.Optional.of(puddle))[0])
+                .as("nothing else strikes, of two things an owner sees")
+                .isCloseTo((0.05 + 0.95 * 2) / called, within(1e-9));
+        assertThat(calls.weights(0, java.util.Optional.of(sound))[1]).as("unsure").isCloseTo(1, within(1e-9));
+    }
+
     private static double share(Inference inference, Observation observation, String cause) {
         return inference.posterior(Observations.of(observation)).share(cause);
     }

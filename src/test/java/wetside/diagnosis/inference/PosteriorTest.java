@@ -86,8 +86,8 @@ class PosteriorTest {
     @Test
     void noSingleNumberMovesOddsBeyondTheCap() {
         SplittableRandom random = new SplittableRandom(5);
-        // one reading more also changes how far the draws are smoothed, worth up to a factor of five
-        double most = Math.log(5 * Assumptions.USUAL.mostOdds());
+        // one reading more also changes how the others are weighed, worth up to a factor of ten
+        double most = Math.log(10 * Assumptions.USUAL.mostOdds());
         for (int i = 0; i < 300; i++) {
             Observations others = Observations.of(
                     Observation.number("gauge", random.nextDouble(0, 12)),
@@ -102,6 +102,30 @@ class PosteriorTest {
                 }
             }
         }
+    }
+
+    /**
+     * A gauge read between what two causes make of it, many of its deviations from both or from one: that it was misread costs
+     * what a misreading costs, two in a hundred times what anything might have been read, and no more for a finer gauge.
+     */
+    @Test
+    void aSlipIsAsLikelyAsAssumedHoweverFineTheGauge() {
+        double coarse = slipped(0.8);
+        double fine = slipped(0.4);
+        assertThat(coarse - fine).as("log odds: the peak is as much higher").isCloseTo(-Math.log(2), within(0.1));
+        assertThat(fine).isBetween(Math.log(100), Math.log(1000));
+        assertThat(slipped(1e-4)).as("a twin is not that exact").isCloseTo(Math.log(1000), within(0.1));
+    }
+
+    /** Log odds of a cause that reads 4 against one that reads 8, when 4 is read. */
+    private static double slipped(double sd) {
+        Library library = Toy.library(
+                List.of(Toy.cause("low", 1), Toy.cause("high", 1)),
+                List.of(Toy.number("gauge", sd)),
+                new float[][] {{4}, {4}, {4}, {4}},
+                new float[][] {{8}, {8}, {8}, {8}});
+        Posterior posterior = Inference.of(library).posterior(Observations.of(Observation.number("gauge", 4)));
+        return posterior.logWeight(0) - posterior.logWeight(1);
     }
 
     @Test
