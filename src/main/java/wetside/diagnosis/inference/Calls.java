@@ -202,7 +202,8 @@ public final class Calls {
      *
      * <pre>n P(called, q) = b + (P(called) - b) n pull_q^2 / SUM_j pull_j^2,   pull = what strikes beyond what nobody notices</pre>
      *
-     * with b the share called about by chance. Of a machine that works some are only unsure, and what strikes there is chance:
+     * with b the share called about by chance; a reading that the cause leaves as it was pulls nothing, however odd it is.
+     * Of a machine that works some are only unsure, and what strikes there is chance:
      *
      * <pre>n P(q) = n (g + pull_q^2) / (n g + SUM_j pull_j^2)</pre>
      */
@@ -229,11 +230,24 @@ public final class Calls {
                 others += q == complaint.question() || !known ? 0 : pull(strikes(cause, draw, q));
             }
         }
-        double here = pull(oddness(complaint.question(), complaint.value()));
-        if (cause == 0 || !known) {
-            return chance * n * (ANYTHING + here) / (n * ANYTHING + here + others);
+        if (cause > 0 && known) {
+            double here = pull(broughtAbout(cause, draw, complaint));
+            return BY_CHANCE + (here > 0 ? (chance - BY_CHANCE) * n * here / (here + others) : 0);
         }
-        return BY_CHANCE + (here > 0 ? (chance - BY_CHANCE) * n * here / (here + others) : 0);
+        double here = pull(oddness(complaint.question(), complaint.value()));
+        return chance * n * (ANYTHING + here) / (n * ANYTHING + here + others);
+    }
+
+    /** How much of what was called about a cause can have brought about: nothing where the draw reads the same without it. */
+    private double broughtAbout(int cause, int draw, Readings.Complaint complaint) {
+        int q = complaint.question();
+        float here = library.signatures().value(cause, draw, q);
+        float whole = library.signatures().value(0, draw, q);
+        if (Float.isNaN(here) || here == whole) {
+            return 0;
+        }
+        double odd = oddness(q, complaint.value());
+        return counts[q] != null || Float.isNaN(whole) ? odd : Math.min(odd, 2 * Math.abs(here - whole) / sd[q]);
     }
 
     /** How much a reading of a draw strikes; of a machine that works, how odd it is. */

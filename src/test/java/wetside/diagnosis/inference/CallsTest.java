@@ -90,6 +90,16 @@ class CallsTest {
         assertThat(calls.weights(0, java.util.Optional.of(sound))[1]).as("unsure").isCloseTo(1, within(1e-9));
     }
 
+    /** A gauge that reads odd because the machine always did is no sign of a leak that leaves the gauge alone. */
+    @Test
+    void whatTheCauseDidNotBringAboutIsCalledAboutByChanceOnly() {
+        Readings.Complaint low = new Readings.Complaint(0, 7.5f);
+        assertThat(calls.oddness(0, 7.5f)).isGreaterThan(Calls.STRIKING);
+        assertThat(calls.weights(2, java.util.Optional.of(low))).containsOnly(0.05 / calls.chance(2));
+        assertThat(calls.weights(3, java.util.Optional.of(low))[2]).isGreaterThan(1);
+        assertThat(calls.weights(0, java.util.Optional.of(low))[1]).isGreaterThan(1);
+    }
+
     private static double share(Inference inference, Observation observation, String cause) {
         return inference.posterior(Observations.of(observation)).share(cause);
     }
