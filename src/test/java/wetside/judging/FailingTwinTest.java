@@ -23,6 +23,8 @@ import wetside.procedure.Procedures;
 class FailingTwinTest {
     private static final String BURNT = "switch: neutral contact burnt open";
     private static final int JOBS = 5;
+    /** So many that some of them try a pair with that fault. */
+    private static final int MORE = 12;
     private static final List<Policy> POLICIES = List.of(Policy.LIKELIEST, Policy.CHEAPEST);
 
     private static Casework sound;
@@ -38,9 +40,9 @@ class FailingTwinTest {
         library = new LibraryBuild(sound).upTo(8, sound.empty(), early -> {});
     }
 
-    private static Verdict played(Casework casework, World world) {
+    private static Verdict played(Casework casework, World world, int jobs) {
         return new Evaluation(casework, library, Procedures.bundled(), Who.TECHNICIAN, world, POLICIES, 4)
-                .play(JOBS, () -> false);
+                .play(jobs, () -> false);
     }
 
     private static boolean has(NotPlayed n) {
@@ -49,8 +51,8 @@ class FailingTwinTest {
 
     @Test
     void itsJobsAreNamedAndTheOthersPlayAsEver() {
-        Verdict whole = played(sound, World.USUAL.healthy(0));
-        Verdict some = played(Mistaken.of(sound, BURNT), World.USUAL.healthy(0));
+        Verdict whole = played(sound, World.USUAL.healthy(0), JOBS);
+        Verdict some = played(Mistaken.of(sound, BURNT), World.USUAL.healthy(0), JOBS);
         assertThat(whole.notPlayed()).isEmpty();
         assertThat(some.notPlayed())
                 .isNotEmpty()
@@ -70,12 +72,12 @@ class FailingTwinTest {
 
     @Test
     void aPairThatFailsLeavesTheJobOutForEveryPolicy() {
-        Verdict some = played(Mistaken.of(sound, BURNT), World.USUAL.healthy(0).pairs(1));
+        Verdict some = played(Mistaken.of(sound, BURNT), World.USUAL.healthy(0).pairs(1), MORE);
         assertThat(some.notPlayed()).filteredOn(n -> !has(n)).isNotEmpty().allSatisfy(n -> {
             assertThat(n.by()).isNotEmpty();
             assertThat(n.reason()).contains("pair ", BURNT, ", draw ");
         });
-        assertThat(some.played().size() + some.notPlayed().size()).isEqualTo(JOBS);
+        assertThat(some.played().size() + some.notPlayed().size()).isEqualTo(MORE);
         assertThat(some.played()).allSatisfy(p -> assertThat(p.outcomes()).containsOnlyKeys(POLICIES));
     }
 }
