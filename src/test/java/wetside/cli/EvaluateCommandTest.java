@@ -132,7 +132,7 @@ class EvaluateCommandTest {
                         "plan",
                         "--courses",
                         "--seed",
-                        "3")
+                        "4")
                 .out();
         assertThat(told).contains("Gone wrong", "; truth ");
         assertThat(told.lines().filter(l -> l.startsWith("  job "))).isNotEmpty();
