@@ -25,6 +25,7 @@ class FailingTwinTest {
     private static final int JOBS = 5;
     /** So many that some of them try a pair with that fault. */
     private static final int MORE = 12;
+
     private static final List<Policy> POLICIES = List.of(Policy.LIKELIEST, Policy.CHEAPEST);
 
     private static Casework sound;

@@ -214,8 +214,7 @@ public final class Calls {
         for (int k = 0; k < weights.length; k++) {
             double chance = chances[k];
             int draw = k;
-            weights[k] =
-                    complaint.map(c -> told(cause, draw, chance, c)).orElse(chance) / mean;
+            weights[k] = complaint.map(c -> told(cause, draw, chance, c)).orElse(chance) / mean;
         }
         return weights;
     }
@@ -253,9 +252,7 @@ public final class Calls {
     /** How much a reading of a draw strikes; of a machine that works, how odd it is. */
     private double strikes(int cause, int draw, int q) {
         Signatures s = library.signatures();
-        return cause == 0
-                ? oddness(q, s.value(0, draw, q))
-                : strikes(q, s.value(cause, draw, q), s.value(0, draw, q));
+        return cause == 0 ? oddness(q, s.value(0, draw, q)) : strikes(q, s.value(cause, draw, q), s.value(0, draw, q));
     }
 
     private static double pull(double strikes) {

@@ -87,7 +87,9 @@ class CallsTest {
         assertThat(calls.weights(2, java.util.Optional.of(puddle))[0])
                 .as("nothing else strikes, of two things an owner sees")
                 .isCloseTo((0.05 + 0.95 * 2) / called, within(1e-9));
-        assertThat(calls.weights(0, java.util.Optional.of(sound))[1]).as("unsure").isCloseTo(1, within(1e-9));
+        assertThat(calls.weights(0, java.util.Optional.of(sound))[1])
+                .as("unsure")
+                .isCloseTo(1, within(1e-9));
     }
 
     /** A gauge that reads odd because the machine always did is no sign of a leak that leaves the gauge alone. */
