@@ -77,7 +77,7 @@ class TriplesTest {
     }
 
     @Test
-    void whatTheThirdMovesIsOddBesideTheOtherTwo() {
+    void whereThreeActOnTheSameReadingsSomethingElseLeads() {
         List<String> three = List.of(HOT, "pump: weak", "socket: low voltage");
         Session session = read(
                 three,
@@ -88,12 +88,9 @@ class TriplesTest {
                 "water from the wand in 10 s",
                 "pressure rises");
         List<String> named = List.of(Cause.each(session.posterior().best().id()));
-        assertThat(named).hasSize(2).isSubsetOf(three);
+        assertThat(named).hasSize(2).containsAnyElementsOf(three);
         assertThat(session.isFound()).isFalse();
-        assertThat(session.plausibility().plausible()).isFalse();
-        int third = library.cause(
-                three.stream().filter(c -> !named.contains(c)).findFirst().orElseThrow());
-        assertThat(odd(session)).anyMatch(q -> library.moves(third, library.question(q)));
+        assertThat(session.isExplained()).as("something else leads").isFalse();
     }
 
     @Test
