@@ -116,10 +116,10 @@ late_compiler() {
         -XX:Tier4CompileThreshold=100000 -XX:Tier4BackEdgeThreshold=1000000)
 }
 
-# For a whole library of what is named: the first compiler, which may join more of what it compiles, or late the second.
+# For a whole library of what is named: the first compiler alone, or late the second.
 library_compilers() {
     local word
-    COMPILERS=(-XX:TieredStopAtLevel=1 -XX:C1MaxInlineSize=70 -XX:C1MaxInlineLevel=14 -XX:C1InlineStackLimit=10)
+    COMPILERS=(-XX:TieredStopAtLevel=1)
     for word in "$@"; do is_large "$word" && late_compiler; done
     return 0
 }

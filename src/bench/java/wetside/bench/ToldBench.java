@@ -58,12 +58,23 @@ public final class ToldBench {
     }
 
     public static void main(String[] args) {
-        String name = args.length > 0 ? args[0] : "twin-boiler-lever";
         int draws = args.length > 1 ? Integer.parseInt(args[1]) : 128;
-        boolean compare = args.length > 2;
-        Casework casework = Installed.of(
-                        MachineFile.bundled(name, Kinds.declarations()).newest(), Installation.UNKNOWN)
-                .casework(Procedures.bundled());
+        String[] names = (args.length > 0 ? args[0] : "twin-boiler-lever").split(",");
+        for (String name : names) {
+            Casework casework = Installed.of(
+                            MachineFile.bundled(name, Kinds.declarations()).newest(), Installation.UNKNOWN)
+                    .casework(Procedures.bundled());
+            Library told = timed(name, casework, draws);
+            if (args.length > 2) {
+                int threads = Runtime.getRuntime().availableProcessors();
+                Library all =
+                        new LibraryBuild(casework, threads, true).upTo(draws + FURTHER, casework.empty(), l -> {});
+                new ToldBench(all, told).compare(Integer.parseInt(args[2]));
+            }
+        }
+    }
+
+    private static Library timed(String name, Casework casework, int draws) {
         OperatingSystemMXBean system = (OperatingSystemMXBean) ManagementFactory.getOperatingSystemMXBean();
         long began = System.nanoTime();
         long busy = system.getProcessCpuTime();
@@ -76,11 +87,7 @@ public final class ToldBench {
                 system.getSystemLoadAverage(),
                 Runtime.getRuntime().totalMemory() >> 20,
                 Standing.of(told).words());
-        if (compare) {
-            int threads = Runtime.getRuntime().availableProcessors();
-            Library all = new LibraryBuild(casework, threads, true).upTo(draws + FURTHER, casework.empty(), l -> {});
-            new ToldBench(all, told).compare(Integer.parseInt(args[2]));
-        }
+        return told;
     }
 
     private void compare(int every) {
