@@ -63,7 +63,7 @@ final class Course implements Script.Hands {
         return history;
     }
 
-    /** What sound machines within tolerances read meanwhile; runs on a thread of its own. */
+    /** What sound machines read meanwhile; runs on a thread of its own. */
     Siblings siblings() {
         return siblings;
     }

@@ -25,7 +25,7 @@ import wetside.run.Scenario;
  * them already, they are taken from there.
  */
 final class Expectations {
-    /** Machines simulated within tolerances; the band's ends move by a few per cent of its width beyond that. */
+    /** Machines simulated; the band's ends move by a few per cent of its width beyond that. */
     static final int DRAWS = 32;
 
     private final Procedures procedures;

@@ -6,6 +6,7 @@ import java.util.concurrent.LinkedBlockingQueue;
 import java.util.concurrent.TimeUnit;
 import java.util.function.ToDoubleFunction;
 import wetside.blueprint.Reading;
+import wetside.casework.Casework;
 import wetside.machine.Machine;
 import wetside.map.Measured;
 import wetside.run.Draws;
@@ -90,7 +91,7 @@ final class Siblings implements Runnable {
     private void begin() {
         band.clear();
         runs.clear();
-        Draws draws = new Draws(machine, SEED);
+        Draws draws = new Draws(machine, SEED).wider(Casework.WIDER);
         for (int k = 0; k < MANY; k++) {
             Run run = Measured.cold(draws.machine(k)).run();
             run.begin();

@@ -24,7 +24,7 @@ public final class Casework {
     /** Seed of all draws; the same machine gives the same library everywhere. */
     private static final long SEED = 20_161_125;
     /** Parts scatter wider than their makers promise, nobody knows by how much: assumed. */
-    static final double WIDER = 1.3;
+    public static final double WIDER = 1.3;
 
     private final Machine machine;
     private final List<Candidate> candidates;

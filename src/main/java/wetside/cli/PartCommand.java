@@ -56,7 +56,7 @@ final class PartCommand implements Callable<Integer> {
     @Option(
             names = "--draws",
             paramLabel = "N",
-            description = "machines simulated within tolerances for each failure (default: 8)")
+            description = "machines simulated for each failure, tolerances × 1.3 (default: 8)")
     private int draws = 8;
 
     @Option(names = "--svg", paramLabel = "FILE", description = "write where it is, as a drawing")

@@ -43,7 +43,7 @@ final class ReadingsCommand implements Callable<Integer> {
     @Option(names = "--all", description = "a line for each reading; otherwise what reads the same shares one")
     private boolean all;
 
-    @Option(names = "--draws", paramLabel = "N", description = "machines simulated within tolerances (default: 64)")
+    @Option(names = "--draws", paramLabel = "N", description = "machines simulated, tolerances × 1.3 (default: 64)")
     private int draws = 64;
 
     @Option(names = "--json", description = "for programs")

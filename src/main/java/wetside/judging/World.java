@@ -5,7 +5,7 @@ import java.util.OptionalDouble;
 /**
  * How the machines of the jobs differ from those the library was made of, and how people answer.
  *
- * @param wider      tolerances of the jobs' machines, as a multiple of the library's
+ * @param wider      tolerances of the jobs' machines, as a multiple of the machine file's (the library's are 1.3 times those)
  * @param fineness   steps of the twin, as a share of the usual ones
  * @param offset     error of the twin that nobody modelled, as a multiple of the one that is allowed for
  * @param common     share of that error's variance that readings of the same quantity have in common
