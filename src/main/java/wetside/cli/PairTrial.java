@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import wetside.casework.Pairs;
 import wetside.casework.Session;
+import wetside.casework.TwinFailed;
 
 /** Runs pairs of causes, and says so, when single ones leave something odd. */
 final class PairTrial {
@@ -25,6 +26,9 @@ final class PairTrial {
                     bars.get(bars.size() - 1).start();
                 }
             }));
+        } catch (TwinFailed e) {
+            // single causes stand as they did
+            console.errors().println("Pairs of causes were not tried: " + e.getMessage() + ".");
         } finally {
             bars.forEach(Progress::stop);
         }
