@@ -18,6 +18,9 @@ final class FaultNext {
     /** From this part of the causes on, those that have been run choose the next question. */
     private static final int SOME = 3;
 
+    /** Words are made exact by a question that tells causes apart, by so many bits at least. */
+    private static final double TELLS = 0.02;
+
     private static final String CALL = "hand over";
     private static final String MEANT = "The owner’s words are about this. First they are made exact.";
 
@@ -49,7 +52,7 @@ final class FaultNext {
             return step(session, wanted, chosen);
         }
         return early == null
-                        || exact(wanted).isPresent()
+                        || !exact(wanted).isEmpty()
                         || early.casework().candidates().size()
                                 < casework.candidates().size() / SOME
                 ? first(chosen)
@@ -123,24 +126,24 @@ final class FaultNext {
      * The owner's words are no reading yet. So before anything is known they are made exact: what they are about is asked
      * first, whatever the causes would have asked.
      */
-    private Optional<Asking> exact(String wanted) {
+    private List<Asking> exact(String wanted) {
         return !wanted.isEmpty() || !about.known().isEmpty()
-                ? Optional.empty()
-                : FaultFirst.meant(casework, about, knowledge.today(), who).stream()
-                        .findFirst();
+                ? List.of()
+                : FaultFirst.meant(casework, about, knowledge.today(), who);
     }
 
     private FaultView.Step step(Session session, String wanted, Optional<Asking> chosen) {
         Advice advice = session.advice();
         Step next = session.next(advice);
-        Optional<Asking> exact = exact(wanted);
-        if (exact.isPresent()) {
-            Step advised = advice.steps().stream()
-                    .filter(s -> s.id().equals(exact.get().question().id()))
-                    .findFirst()
-                    .orElse(null);
-            return new FaultSteps(casework, session, about, units, who)
-                    .asking(exact.get(), advised, MEANT, another(advice, null), others(advice, advised));
+        for (Asking exact : exact(wanted)) {
+            Optional<Step> advised = advice.steps().stream()
+                    .filter(s -> s.id().equals(exact.question().id()))
+                    .filter(s -> s.bits() > TELLS)
+                    .findFirst();
+            if (advised.isPresent()) {
+                return new FaultSteps(casework, session, about, units, who)
+                        .asking(exact, advised.get(), MEANT, another(advice, null), others(advice, advised.get()));
+            }
         }
         if (!wanted.isEmpty()) {
             next = advice.steps().stream()

@@ -10,7 +10,7 @@ import java.util.Map;
 import java.util.Set;
 import wetside.casework.Asking;
 import wetside.casework.Casework;
-import wetside.casework.Spoken;
+import wetside.casework.Heard;
 import wetside.diagnosis.Who;
 
 /**
@@ -36,10 +36,10 @@ final class Signs {
                 .filter(a -> a.question().effort().who() == Who.OWNER)
                 .toList();
         asked.forEach(a -> {
-            names.put(a, Spoken.words(a.question().id()));
+            names.put(a, Heard.words(a.question().id()));
             words.put(
                     a,
-                    Spoken.words(
+                    Heard.words(
                             a.procedure().ask() + " " + a.procedure().says() + " " + String.join(" ", a.options())));
         });
     }
@@ -53,7 +53,7 @@ final class Signs {
      * @param when the state it happens in, "" when nobody has said
      */
     List<Sign> of(String complaint, String when, int most) {
-        Map<String, Double> weights = weights(Spoken.words(complaint));
+        Map<String, Double> weights = weights(Heard.trouble(complaint));
         List<Sign> all = new ArrayList<>();
         for (Asking a : asked) {
             double score = 0;
@@ -74,7 +74,7 @@ final class Signs {
     /** How much a word says of a question. */
     private double share(Asking a, String word) {
         Set<String> name = names.get(a);
-        if (!name.isEmpty() && Spoken.alike(name.iterator().next(), word)) {
+        if (!name.isEmpty() && Heard.alike(name.iterator().next(), word)) {
             return FIRST;
         }
         return has(name, word) ? IN_NAME : has(words.get(a), word) ? 1 : 0;
@@ -107,6 +107,6 @@ final class Signs {
 
     /** Whether a word or one that begins alike is among some. */
     private static boolean has(Set<String> words, String word) {
-        return words.stream().anyMatch(w -> Spoken.alike(w, word));
+        return words.stream().anyMatch(w -> Heard.alike(w, word));
     }
 }

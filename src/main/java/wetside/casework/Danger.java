@@ -37,7 +37,7 @@ public final class Danger {
 
     /** What the owner is to do at once, in words to be said; empty where nothing speaks of danger. */
     public static Optional<String> said(String complaint) {
-        Set<String> said = Spoken.words(complaint);
+        Set<String> said = Heard.words(complaint);
         if (among(said, SHOCK)) {
             return Optional.of(UNTOUCHED);
         }
@@ -47,6 +47,6 @@ public final class Danger {
     }
 
     private static boolean among(Set<String> said, Set<String> words) {
-        return said.stream().anyMatch(s -> words.stream().anyMatch(w -> Spoken.alike(w, s)));
+        return said.stream().anyMatch(s -> words.stream().anyMatch(w -> Heard.alike(w, s)));
     }
 }

@@ -3,9 +3,10 @@ package wetside.casework;
 import java.util.LinkedHashSet;
 import java.util.Locale;
 import java.util.Set;
+import java.util.regex.Pattern;
 
 /** The words somebody used, so that what was meant by them can be looked for. */
-public final class Spoken {
+public final class Heard {
     /** Words shorter than this carry no meaning here; and this much of two words must agree to be the same. */
     private static final int STEM = 4;
 
@@ -72,7 +73,26 @@ public final class Spoken {
             "nothing",
             "thing");
 
-    private Spoken() {}
+    /** Where one clause ends and another begins. */
+    private static final Pattern CLAUSES = Pattern.compile("[,.;:!?\\n]+|\\b(?:but|and|though|although|while)\\b");
+
+    private static final Pattern WELL = Pattern.compile(
+            "\\b(?:fine|ok|okay|alright|all right|normal|normally|perfect|perfectly|good|well|as (?:always|usual|ever|before))\\b");
+
+    private static final Pattern NOT = Pattern.compile("\\b(?:not|no|never|hardly|nor)\\b|n't\\b|n’t\\b");
+
+    private Heard() {}
+
+    /** Words of what is complained of, without those of clauses that say that something is as it should be. */
+    public static Set<String> trouble(String text) {
+        Set<String> words = new LinkedHashSet<>();
+        for (String clause : CLAUSES.split(text.toLowerCase(Locale.ROOT))) {
+            if (!WELL.matcher(clause).find() || NOT.matcher(clause).find()) {
+                words.addAll(words(clause));
+            }
+        }
+        return words.isEmpty() ? words(text) : words;
+    }
 
     /** Whether one is the other or begins it, and is long enough to mean something. */
     public static boolean alike(String a, String b) {
