@@ -8,6 +8,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.regex.Pattern;
 import wetside.casework.Asking;
 import wetside.casework.Casework;
 import wetside.casework.Heard;
@@ -27,6 +28,9 @@ final class Signs {
     /** What happens at the time that was named comes first. */
     private static final double AT_THAT_TIME = 1.5;
 
+    /** What follows in a name says when it is looked at, not what. */
+    private static final Pattern WHEN = Pattern.compile(",| (?:while|after|before|when|on) ");
+
     private final List<Asking> asked;
     private final Map<Asking, Set<String>> names = new HashMap<>();
     private final Map<Asking, Set<String>> words = new HashMap<>();
@@ -36,7 +40,7 @@ final class Signs {
                 .filter(a -> a.question().effort().who() == Who.OWNER)
                 .toList();
         asked.forEach(a -> {
-            names.put(a, Heard.words(a.question().id()));
+            names.put(a, Heard.words(WHEN.split(a.question().id())[0]));
             words.put(
                     a,
                     Heard.words(
