@@ -62,7 +62,7 @@ final class FaultViews {
         FaultView.Why why = reasons == null || wanted.why().isEmpty() ? null : reasons.of(wanted.why());
         FaultView.Rest rest = reasons == null || !wanted.rest() ? null : reasons.rest();
         boolean plain = wanted.step().isEmpty() && why == null && rest == null;
-        FaultView.Caution stop = who == Who.OWNER ? stop() : null;
+        FaultView.Caution stop = stop();
         boolean nothingToTry =
                 why != null || rest != null || stop != null && wanted.step().isEmpty();
         return new FaultView(
@@ -91,7 +91,7 @@ final class FaultViews {
 
     /** Said to an owner whose words speak of danger; what was seen can still be told, nothing is tried. */
     private FaultView.Caution stop() {
-        return Danger.said(about.complaint())
+        return Danger.saidTo(who, about.complaint())
                 .map(words -> new FaultView.Caution(Level.QUALIFIED, "Tell the owner first", "“" + words + "”"))
                 .orElse(null);
     }

@@ -9,6 +9,7 @@ import wetside.diagnosis.Library;
 import wetside.diagnosis.Observations;
 import wetside.diagnosis.Signatures;
 import wetside.diagnosis.inference.Assumptions;
+import wetside.diagnosis.inference.Calls;
 import wetside.diagnosis.inference.Inference;
 
 /**
@@ -45,10 +46,11 @@ public record Begun(Casework casework, Inference inference) {
         double unknown = 1 - (1 - usual.somethingElse()) * weight(causes) / all;
         // where only some readings are simulated, what an owner would notice is not known
         boolean noticed = whole.simulatesAll();
-        Inference inference =
-                Inference.of(Earlier.columns(Footprint.called(part, noticed), earlier), usual.somethingElse(unknown));
+        Calls calls = new Calls(part);
+        Inference inference = Inference.of(
+                Earlier.columns(Footprint.called(part, noticed, calls), earlier), usual.somethingElse(unknown));
         return Optional.of(new Begun(
-                whole.about(causes.stream().map(Cause::id).toList()), noticed ? inference.called() : inference));
+                whole.about(causes.stream().map(Cause::id).toList()), noticed ? inference.called(calls) : inference));
     }
 
     private static double weight(List<Cause> causes) {

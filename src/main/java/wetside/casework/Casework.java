@@ -64,6 +64,11 @@ public final class Casework {
         return new Casework(this, some, trial);
     }
 
+    /** What a cause is called. */
+    public String cause(int position) {
+        return candidates.get(position).cause().id();
+    }
+
     /** The same with some causes doing something else, as a mistake of ours in a kind would have it. */
     Casework mistaken(UnaryOperator<Candidate> other) {
         return new Casework(this, candidates.stream().map(other).toList(), trial);

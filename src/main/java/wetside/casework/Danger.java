@@ -2,6 +2,7 @@ package wetside.casework;
 
 import java.util.Optional;
 import java.util.Set;
+import wetside.diagnosis.Who;
 
 /** What an owner whose words speak of danger is told before all else; nothing is tried with such a machine on the telephone. */
 public final class Danger {
@@ -44,6 +45,11 @@ public final class Danger {
         boolean burnt = among(said, BURNT) && !among(said, TASTE);
         boolean blowing = among(said, HISS) && among(said, STEAM);
         return burnt || blowing || among(said, DANGER) ? Optional.of(OFF) : Optional.empty();
+    }
+
+    /** The same for whoever is at the machine: people of the trade are to look at it. */
+    public static Optional<String> saidTo(Who who, String complaint) {
+        return who == Who.OWNER ? said(complaint) : Optional.empty();
     }
 
     private static boolean among(Set<String> said, Set<String> words) {

@@ -64,17 +64,10 @@ final class Footprint {
      * The library as believed in when somebody has called: every cause counts as far as an owner would notice anything of
      * it, and not at all where nothing on this installation would ever show it, such as the mains of a machine fed from its
      * tank. Calls about machines that work stay as many as they are.
+     *
+     * @param noticed false where only some readings are simulated: what an owner would notice is then not known
+     * @param calls   of this library
      */
-    static Library called(Library library) {
-        return called(library, true);
-    }
-
-    /** @param noticed false where only some readings are simulated: what an owner would notice is then not known */
-    static Library called(Library library, boolean noticed) {
-        return called(library, noticed, new Calls(library));
-    }
-
-    /** @param calls of this library */
     static Library called(Library library, boolean noticed, Calls calls) {
         double[] chance = new double[library.causes().size()];
         double before = 0;

@@ -173,7 +173,7 @@ public final class Pairs {
     }
 
     private double apart(int cause, int one, int other) {
-        String id = casework.candidates().get(cause).cause().id();
+        String id = casework.cause(cause);
         return casework.draws().severity(id, one) - casework.draws().severity(id, other);
     }
 
@@ -185,8 +185,7 @@ public final class Pairs {
 
     /** The one that is broken first stands first: where both move the same, that tells. */
     private String key(PairSearch.Pair pair) {
-        return casework.candidates().get(pair.one()).cause().id() + "\n"
-                + casework.candidates().get(pair.other()).cause().id();
+        return casework.cause(pair.one()) + "\n" + casework.cause(pair.other());
     }
 
     private synchronized void recall() {

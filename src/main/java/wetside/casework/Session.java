@@ -113,7 +113,9 @@ public final class Session {
 
     /** What a library's signatures say, made ready; causes nothing would ever show are left out. */
     public static Inference inference(Library library, Observations earlier) {
-        return Inference.of(Earlier.columns(Footprint.called(library), earlier)).called();
+        Calls calls = new Calls(library);
+        return Inference.of(Earlier.columns(Footprint.called(library, true, calls), earlier))
+                .called(calls);
     }
 
     /** Goes on with a library of more draws. */

@@ -86,11 +86,6 @@ public final class Signing {
         return new LibraryBuild(casework.reading(readings), threads, false);
     }
 
-    /** What such a build finds of all causes. */
-    public Library look(LibraryBuild looking) {
-        return looking.glance();
-    }
-
     /** Everything wanted; {@code early} is told of each library on the way, the first after a few seconds. */
     public Library all(Consumer<Library> early) {
         return upTo(wanted, early);

@@ -62,7 +62,7 @@ final class StoredFile implements Closeable {
         }
     }
 
-    /** Whether so many bytes can still follow: asked before room is made for them. */
+    /** Whether a file of this size can hold so many bytes: asked before room is made for them. */
     boolean holds(long bytes) {
         return bytes >= 0 && bytes <= size;
     }

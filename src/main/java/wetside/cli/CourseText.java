@@ -39,9 +39,7 @@ final class CourseText {
     }
 
     private static String truth(List<Integer> truth, Casework casework) {
-        return truth.stream()
-                .map(c -> casework.candidates().get(c).cause().id())
-                .collect(Collectors.joining(" and "));
+        return truth.stream().map(casework::cause).collect(Collectors.joining(" and "));
     }
 
     /** That line, and what was asked and done with what was then believed. */

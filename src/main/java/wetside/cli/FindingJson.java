@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import wetside.casework.Answers;
 import wetside.casework.Asking;
+import wetside.casework.Danger;
 import wetside.casework.Installed;
 import wetside.casework.Precautions;
 import wetside.casework.Session;
@@ -54,7 +55,7 @@ final class FindingJson {
         FindingJson finding = new FindingJson(session);
         Advice advice = session.advice();
         finding.fill(m, advice);
-        Optional<String> stop = FindingText.stop(session, complaint);
+        Optional<String> stop = Danger.saidTo(session.who(), complaint);
         if (stop.isPresent()) {
             m.put("stop", stop.get());
         } else {

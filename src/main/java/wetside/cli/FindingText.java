@@ -5,7 +5,6 @@ import wetside.casework.Candidates;
 import wetside.casework.Danger;
 import wetside.casework.Installed;
 import wetside.casework.Session;
-import wetside.diagnosis.Who;
 import wetside.diagnosis.inference.Posterior;
 import wetside.diagnosis.plan.Advice;
 
@@ -35,17 +34,12 @@ final class FindingText {
         new KnownText(console, session).print();
         Advice advice = session.advice();
         Optional<String> told = belief(advice);
-        Optional<String> stop = stop(session, complaint);
+        Optional<String> stop = Danger.saidTo(session.who(), complaint);
         if (stop.isPresent()) {
             stay(stop.get());
         } else {
             new StepText(console, session, false).print(advice.best(), told);
         }
-    }
-
-    /** What an owner is told instead of a next step where the complaint speaks of danger. */
-    static Optional<String> stop(Session session, String complaint) {
-        return session.who() == Who.OWNER ? Danger.said(complaint) : Optional.empty();
     }
 
     private void stay(String words) {

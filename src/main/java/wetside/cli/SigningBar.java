@@ -50,7 +50,7 @@ final class SigningBar implements Signing.Watcher {
     /** A first look at all causes, a bar in view. */
     Library look(Collection<String> readings) {
         LibraryBuild looking = signing.looking(readings);
-        return inView(looking, looking.total(Draws.BLOCK), () -> signing.look(looking));
+        return inView(looking, looking.total(Draws.BLOCK), looking::glance);
     }
 
     private <T> T inView(LibraryBuild looking, long runs, Supplier<T> look) {

@@ -126,9 +126,7 @@ final class VerdictJson {
     }
 
     private List<String> truth(List<Integer> truth) {
-        return truth.stream()
-                .map(c -> judged.casework().candidates().get(c).cause().id())
-                .toList();
+        return truth.stream().map(judged.casework()::cause).toList();
     }
 
     private Map<String, Object> outcome(Outcome o) {

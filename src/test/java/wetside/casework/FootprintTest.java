@@ -7,6 +7,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import wetside.diagnosis.Answering;
 import wetside.diagnosis.Library;
+import wetside.diagnosis.inference.Calls;
 import wetside.kind.Kinds;
 import wetside.machine.Installation;
 import wetside.machine.MachineFile;
@@ -74,7 +75,7 @@ class FootprintTest {
     void whatNothingHereWouldShowIsNotBelieved() {
         Casework onTheTank = all.about(List.of("mains: pressure too low", "jet: blocked by scale"));
         Library library = new LibraryBuild(onTheTank).upTo(8, onTheTank.empty(), l -> {});
-        Library heard = Footprint.called(library);
+        Library heard = Footprint.called(library, true, new Calls(library));
         assertThat(heard.causes().get(heard.cause("mains: pressure too low")).weight())
                 .isZero();
         assertThat(heard.causes().get(heard.cause("jet: blocked by scale")).weight())

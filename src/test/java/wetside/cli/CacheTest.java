@@ -29,10 +29,9 @@ class CacheTest {
 
     @BeforeEach
     void aCase() throws IOException {
-        given = Files.writeString(
+        given = Shell.standCase(
                 folder.resolve("case.yaml"),
-                "wetside case: 1\nmachine: " + Path.of(Shell.STAND).toAbsolutePath()
-                        + "\ninstallation: {fed from: mains}\nfound:\n  pump gauge at rest, cold: 0.1 bar\n");
+                "installation: {fed from: mains}\nfound:\n  pump gauge at rest, cold: 0.1 bar\n");
     }
 
     private Shell.Done diagnose(Path cache) {
@@ -83,10 +82,9 @@ class CacheTest {
     }
 
     private Shell.Done twoCauses(Path cache, String mains) throws IOException {
-        Path two = Files.writeString(
+        Path two = Shell.standCase(
                 folder.resolve("two.yaml"),
-                "wetside case: 1\nmachine: " + Path.of(Shell.STAND).toAbsolutePath()
-                        + "\ninstallation: {fed from: mains, voltage: " + mains + "}\nfound:\n"
+                "installation: {fed from: mains, voltage: " + mains + "}\nfound:\n"
                         + "  pump gauge at rest, cold: 0.9 bar\n  pump gauge at rest, hot: 0.9 bar\n"
                         + "  power lamp: dark\n  voltage at the plug while heating: 230 V\n"
                         + "  power drawn while heating: 0 W\n");

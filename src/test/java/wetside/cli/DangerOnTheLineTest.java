@@ -3,7 +3,6 @@ package wetside.cli;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -19,10 +18,9 @@ class DangerOnTheLineTest {
 
     @BeforeEach
     void aBurntSmell() throws IOException {
-        given = Files.writeString(
+        given = Shell.standCase(
                         folder.resolve("case.yaml"),
-                        "wetside case: 1\nmachine: " + Path.of(Shell.STAND).toAbsolutePath()
-                                + "\ncomplaint: It went dark and smells burnt\nfound:\n  power lamp: dark\n")
+                        "complaint: It went dark and smells burnt\nfound:\n  power lamp: dark\n")
                 .toString();
     }
 

@@ -43,6 +43,12 @@ final class Shell {
         return new Done(exitCode, out.toString(UTF_8), err.toString(UTF_8));
     }
 
+    /** A case of that small machine. */
+    static Path standCase(Path file, String rest) throws IOException {
+        return Files.writeString(
+                file, "wetside case: 1\nmachine: " + Path.of(STAND).toAbsolutePath() + "\n" + rest);
+    }
+
     /** With a cache in another folder, for the time of one call. */
     static Done cached(Path folder, String... args) {
         try (Setting cache = new Setting("wetside.cache", folder.toString())) {

@@ -3,7 +3,6 @@ package wetside.cli;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -19,10 +18,7 @@ class TwoCausesTest {
     Path folder;
 
     private JsonNode diagnosed(String found) throws IOException {
-        Path given = Files.writeString(
-                folder.resolve("case.yaml"),
-                "wetside case: 1\nmachine: " + Path.of(Shell.STAND).toAbsolutePath()
-                        + "\ninstallation: {fed from: mains}\nfound:\n" + found);
+        Path given = Shell.standCase(folder.resolve("case.yaml"), "installation: {fed from: mains}\nfound:\n" + found);
         Shell.Done done = Shell.run("diagnose", given.toString(), "--draws", "16", "--json");
         assertThat(done.exitCode()).as(done.err()).isEqualTo(Wetside.FINDINGS);
         return JsonMapper.builder().build().readTree(done.out());
@@ -45,10 +41,9 @@ class TwoCausesTest {
 
     @Test
     void whyNotNamesTheReadingAndWhatWouldPart() throws IOException {
-        Path given = Files.writeString(
+        Path given = Shell.standCase(
                 folder.resolve("lamp.yaml"),
-                "wetside case: 1\nmachine: " + Path.of(Shell.STAND).toAbsolutePath()
-                        + "\ninstallation: {fed from: mains}\nfound:\n  pump gauge at rest, cold: 0.9 bar\n");
+                "installation: {fed from: mains}\nfound:\n  pump gauge at rest, cold: 0.9 bar\n");
         Shell.Done done = Shell.run("diagnose", given.toString(), "--draws", "16", "--why-not", "lamp: dead");
         assertThat(done.out())
                 .contains("Why not", "− pump gauge at rest, cold: 0.90 bar (strong)")
